@@ -1,0 +1,1 @@
+"""What the designer states: parameters, quantities, parts, frames, and the job file."""

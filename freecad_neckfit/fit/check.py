@@ -1,0 +1,58 @@
+"""What one check is. Each file in ``checks`` declares one; the tuple there lists them all."""
+
+from __future__ import annotations
+
+import enum
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from ..job.quantity import Kind
+from .case import Case
+from .reading import Reading
+
+
+class Gravity(enum.IntEnum):
+    """What an unmet demand costs, gravest first."""
+
+    BREAKS = 0
+    DOES_NOT_GO = 1
+    PLAYS_BADLY = 2
+    UGLY = 3
+    TELLS = 4
+
+
+@dataclass(frozen=True)
+class Check:
+    """One demand on the joint.
+
+    ``low`` and ``high`` are keys of limits (``limits.*``) or plain numbers, in ``unit``;
+    ``wish_low`` marks a value that passes but is worth a second look. ``contact`` says that the
+    value is a room between two parts: below 0 they interfere, at 0 they touch.
+    ``span`` is the shortfall that hurts as much as 1 mm of lacking room, in ``unit``.
+    ``measure`` is the key of the reading on solids that it is held against; ``exact`` says that
+    both must agree within 0.005 (otherwise the closed form is a simple bound that solids refine).
+    ``read`` is the closed form, or None where only solids can tell.
+    ``consequence`` and ``mending`` are plain sentences, shown when the demand is not met; ``{short}``
+    in them becomes the shortfall with its unit.
+    """
+
+    id: str
+    title: str
+    unit: Kind
+    gravity: Gravity
+    reads: tuple[str, ...]
+    read: Callable[[Case], Reading] | None
+    low: str | float | None = None
+    high: str | float | None = None
+    wish_low: str | float | None = None
+    contact: bool = False
+    span: float = 1.0
+    measure: str = ""
+    exact: bool = True
+    consequence: str = ""
+    mending: str = ""
+
+    def limit(self, case: Case, which: str) -> object | None:
+        """The limit ``low``, ``high`` or ``wish_low`` as a value, or None where there is none."""
+        bound = getattr(self, which)
+        return case[bound] if isinstance(bound, str) else bound

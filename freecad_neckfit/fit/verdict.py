@@ -1,0 +1,82 @@
+"""From a reading to a margin, and from many margins to a verdict; one joint or millions."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ..job.arrays import Array, FloatArray
+from .case import Case
+from .check import Check, Gravity
+from .reading import Reading
+
+TOUCH = 0.01
+"""Parts closer than this [mm] count as touching: neither a room nor an interference."""
+ROUNDING = 1e-9
+"""A demand met to the last digits of a float counts as met."""
+
+
+def margin(check: Check, case: Case, *, value: Array) -> Array:
+    """Smaller distance of ``value`` to its limits, in the check's unit; negative where unmet.
+
+    Infinite where the check states no limit. A contact demand whose least room is 0 or less is
+    met by parts that touch.
+    """
+    value = np.asarray(value, dtype=float)
+    room = np.full(value.shape, np.inf)
+    low, high = check.limit(case, "low"), check.limit(case, "high")
+    if low is not None:
+        under = value - np.asarray(low, dtype=float)
+        if check.contact:
+            touching = (np.abs(value) <= TOUCH) & (np.asarray(low, dtype=float) <= 0)
+            under = np.where(touching, np.maximum(under, 0.0), under)
+        room = np.minimum(room, under)
+    if high is not None:
+        room = np.minimum(room, np.asarray(high, dtype=float) - value)
+    return room
+
+
+@dataclass(frozen=True)
+class Verdicts:
+    """The verdict on N joints.
+
+    ``fits``: every demand that applies is met and known. ``worst``: the smallest margin, each
+    divided by its check's ``span`` (so in mm-equivalents), shape (N,). ``binding``: index into
+    the checks of the demand with that margin, -1 where none applies. ``unknown``: some demand
+    could not be checked.
+    """
+
+    fits: NDArray[np.bool_]
+    worst: FloatArray
+    binding: NDArray[np.int16]
+    unknown: NDArray[np.bool_]
+
+
+def judge_many(case: Case, *, checks: Sequence[Check], count: int) -> Verdicts:
+    """Judge ``count`` joints by closed forms; the values of ``case`` are scalars or shape (count,)."""
+    worst = np.full(count, np.inf)
+    binding = np.full(count, -1, dtype=np.int16)
+    unknown = np.zeros(count, dtype=bool)
+    for index, check in enumerate(checks):
+        if check.read is None or check.gravity is Gravity.TELLS:
+            continue
+        reading = check.read(case)
+        unknown |= np.asarray(reading.applies) & ~np.asarray(reading.known)
+        relative = _counted_margin(check, case, reading) / check.span
+        smaller = relative < worst
+        np.copyto(worst, relative, where=smaller)
+        binding[smaller] = index
+    return Verdicts(
+        fits=(worst >= -ROUNDING) & ~unknown, worst=worst, binding=binding, unknown=unknown
+    )
+
+
+def _counted_margin(check: Check, case: Case, reading: Reading) -> Array:
+    room = margin(check, case, value=reading.value)
+    counts = np.asarray(reading.applies) & np.asarray(reading.known)
+    if counts.ndim == 0:
+        return room if counts else np.inf
+    return np.where(counts, room, np.inf)

@@ -1,0 +1,180 @@
+"""Two readings of one demand become one finding."""
+
+from __future__ import annotations
+
+import math
+from typing import Any, Protocol
+
+import numpy as np
+
+from ..fit.case import Case
+from ..fit.check import Check, Gravity
+from ..fit.reading import Reading
+from ..fit.verdict import ROUNDING, TOUCH, margin
+from ..job.quantity import Kind, Units
+from ..job.show import show_value
+from .finding import Figure, Finding, State
+
+AGREE = 0.005
+"""Closed form and solids further apart than this are a fault of the tool."""
+
+CLOSED, SOLIDS = "closed form", "solids"
+
+
+class MeasuredLike(Protocol):
+    """What solids say: see ``solids.measure.measured``."""
+
+    value: float
+    place: tuple[float, float, float] | None
+    known: bool
+    because: str
+    applies: bool
+    detail: dict[str, Any]
+
+
+def judge(
+    check: Check,
+    case: Case,
+    *,
+    reading: Reading | None,
+    measured: MeasuredLike | None,
+    units: Units,
+) -> Finding:
+    """Merge the closed form's reading and the measurement on solids into one finding.
+
+    Solids win. A reading that failed leaves the demand "not checked" with its reason; two
+    readings that differ by more than ``AGREE`` (for exact checks), or of which only one applies,
+    are reported as the tool disagreeing with itself.
+    """
+    closed = _closed_figure(reading)
+    solid = _solid_figure(measured)
+    doubt = _doubt(check, reading, measured, closed, solid)
+    chosen = solid or closed
+    if doubt is None and chosen is None:
+        return _finding(check, case, State.ABSENT, reason=_absence(reading, measured),
+                        closed=closed, solid=solid, units=units)
+    state, reason = doubt or (None, "")
+    return _finding(check, case, state, reason=reason, closed=closed, solid=solid, units=units)
+
+
+def _closed_figure(reading: Reading | None) -> Figure | None:
+    if reading is None or not bool(reading.applies) or not bool(reading.known):
+        return None
+    place = None
+    if reading.place is not None:
+        x, y, z = (float(p) for p in reading.place)
+        place = (x, y, z) if all(map(math.isfinite, (x, y, z))) else None
+    return Figure(float(reading.value), CLOSED, place, dict(reading.detail))
+
+
+def _solid_figure(measured: MeasuredLike | None) -> Figure | None:
+    if measured is None or not measured.applies or not measured.known:
+        return None
+    return Figure(float(measured.value), SOLIDS, measured.place, dict(measured.detail))
+
+
+def _doubt(
+    check: Check,
+    reading: Reading | None,
+    measured: MeasuredLike | None,
+    closed: Figure | None,
+    solid: Figure | None,
+) -> tuple[State, str] | None:
+    if reading is not None and bool(reading.applies) and not bool(reading.known):
+        return State.UNKNOWN, reading.unknown_because
+    if measured is not None and measured.applies and not measured.known:
+        return State.UNKNOWN, f"on solids: {measured.because}"
+    for figure in (closed, solid):
+        if figure is not None and not math.isfinite(figure.value):
+            return State.UNKNOWN, f"the {figure.origin} gave no finite figure"
+    if not check.exact or reading is None or measured is None:
+        return None
+    if (closed is None) != (solid is None):
+        has, lacks = (CLOSED, SOLIDS) if closed else (SOLIDS, CLOSED)
+        return State.DISAGREES, f"the {has} finds this demand, the {lacks} finds that it does not apply"
+    if closed and solid and abs(closed.value - solid.value) > AGREE:
+        return State.DISAGREES, (
+            f"closed form {closed.value:.4f} and solids {solid.value:.4f} "
+            f"differ by more than {AGREE}: a fault of this tool, please report it with the job file"
+        )
+    return None
+
+
+def _absence(reading: Reading | None, measured: MeasuredLike | None) -> str:
+    if reading is not None and reading.because:
+        return reading.because
+    return measured.because if measured is not None else "solids were not asked for"
+
+
+def _finding(
+    check: Check,
+    case: Case,
+    state: State | None,
+    *,
+    reason: str,
+    closed: Figure | None,
+    solid: Figure | None,
+    units: Units,
+) -> Finding:
+    chosen = solid or closed
+    value = chosen.value if chosen else None
+    room = float(margin(check, case, value=value)) if value is not None else None
+    if room is not None and not math.isfinite(room):
+        room = None
+    met = None if room is None or check.gravity is Gravity.TELLS else room >= -ROUNDING
+    if state is None:
+        state = _state(check, case, value, room)
+    if state in (State.UNKNOWN, State.ABSENT):
+        met = None
+    words = _Words(check, room, units) if met is False else None
+    return Finding(
+        id=check.id, title=check.title, unit=check.unit, gravity=check.gravity, state=state,
+        met=met, value=value, low=_number(check.limit(case, "low")),
+        high=_number(check.limit(case, "high")), margin=room,
+        weight=math.inf if room is None else room / check.span,
+        place=_place(solid, closed), reason=reason,
+        consequence=words.fill(check.consequence) if words else "",
+        mending=words.fill(check.mending) if words else "",
+        closed_form=closed, solids=solid,
+    )
+
+
+def _place(solid: Figure | None, closed: Figure | None) -> tuple[float, float, float] | None:
+    for figure in (solid, closed):
+        if figure is not None and figure.place is not None:
+            return figure.place
+    return None
+
+
+def _state(check: Check, case: Case, value: float | None, room: float | None) -> State:
+    if value is None or room is None or check.gravity is Gravity.TELLS:
+        return State.TELLS
+    if check.contact and value < -TOUCH:
+        return State.INTERFERES
+    if check.contact and abs(value) <= TOUCH:
+        return State.TOUCHES
+    if room < -ROUNDING:
+        low = _number(check.limit(case, "low"))
+        return State.TOO_LITTLE if low is not None and value < low else State.TOO_MUCH
+    wish = _number(check.limit(case, "wish_low"))
+    return State.WATCH if wish is not None and value < wish else State.FITS
+
+
+def _number(limit: object | None) -> float | None:
+    if limit is None:
+        return None
+    number = float(np.asarray(limit, dtype=float))
+    return number if math.isfinite(number) else None
+
+
+class _Words:
+    """Fills a shortfall with its unit into a check's sentence."""
+
+    def __init__(self, check: Check, room: float | None, units: Units) -> None:
+        short = abs(room) if room is not None else 0.0
+        self.short = show_value(short, kind=check.unit, units=units)
+        if check.unit is Kind.NUMBER:
+            self.short = f"{short:.2f}"
+
+    def fill(self, sentence: str) -> str:
+        return sentence.replace("{short}", self.short)

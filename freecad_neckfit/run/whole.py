@@ -1,0 +1,36 @@
+"""A whole job file judged: the base joint, or one option, and the other options beside it."""
+
+from __future__ import annotations
+
+from ..job.errors import BadInput
+from ..job.possible import refuse_impossible
+from ..job.read import Job, JobFile
+from ..job.words import nearest
+from .chain import Result, check_values
+
+
+def check_job(job: JobFile, *, option: str | None = None, solids: bool = True) -> list[Result]:
+    """Judge the base joint and then each option, or only the option named.
+
+    Raises ``BadInput`` where the option does not exist or a joint cannot be built; nothing is
+    judged then.
+    """
+    joints = [job.base, *job.options] if option is None else [_option(job, option)]
+    for joint in joints:
+        refuse_impossible(joint.values, joint.name)
+    return [
+        check_values(
+            joint.stated, name=joint.name, units=job.units, solids=solids, outline=joint.outline
+        )
+        for joint in joints
+    ]
+
+
+def _option(job: JobFile, name: str) -> Job:
+    for joint in job.options:
+        if joint.name == name:
+            return joint
+    known = [joint.name for joint in job.options]
+    near = nearest(name, known)
+    hint = f"did you mean {near!r}?" if near else f"it has: {', '.join(known) or 'none'}."
+    raise BadInput(f"{job.path.name} has no option named {name!r}; {hint}")

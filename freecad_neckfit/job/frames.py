@@ -20,8 +20,8 @@ from .arrays import Array, FloatArray
 class Seat:
     """Where the neck frame lies in the body frame. Angles in radians, lengths in mm.
 
-    ``floor``: tilt of the pocket floor. ``tilt``: tilt of the neck, shim included. ``lift``: finish and
-    shim under the heel end, square to the floor. ``x0``, ``z0``: the heel end's bottom.
+    ``floor``: tilt of the pocket floor. ``tilt``: tilt of the neck, shim included. ``lift``:
+    finish and shim under the heel end, square to the floor. ``x0``, ``z0``: the heel end's bottom.
     """
 
     floor: Array
@@ -41,18 +41,24 @@ class Seat:
 
     def spread(self) -> Seat:
         """The same seat with one more axis, to broadcast against strings, frets or screws."""
-        return Seat(*(np.asarray(a)[..., None] for a in
-                      (self.floor, self.tilt, self.lift, self.x0, self.z0)))
+        return Seat(
+            *(
+                np.asarray(a)[..., None]
+                for a in (self.floor, self.tilt, self.lift, self.x0, self.z0)
+            )
+        )
 
     def matrix(self) -> FloatArray:
         """The 4 x 4 rigid motion from neck frame to body frame, for one job."""
         sin, cos = float(np.sin(self.tilt)), float(np.cos(self.tilt))
-        return np.array([
-            [cos, 0.0, -sin, float(self.x0)],
-            [0.0, 1.0, 0.0, 0.0],
-            [sin, 0.0, cos, float(self.z0)],
-            [0.0, 0.0, 0.0, 1.0],
-        ])
+        return np.array(
+            [
+                [cos, 0.0, -sin, float(self.x0)],
+                [0.0, 1.0, 0.0, 0.0],
+                [sin, 0.0, cos, float(self.z0)],
+                [0.0, 0.0, 0.0, 1.0],
+            ]
+        )
 
 
 def shim(v: Mapping[str, Any]) -> tuple[Array, Array]:

@@ -50,6 +50,8 @@ class Parameter:
 def declare(group: str, *rows: tuple[Any, ...], **shared: Any) -> tuple[Parameter, ...]:
     """Turn rows of (name, kind, default, meaning, options) into parameters of ``group``."""
     return tuple(
-        Parameter(key=f"{group}.{name}", kind=kind, default=default, meaning=meaning, **(shared | opt))
+        Parameter(
+            key=f"{group}.{name}", kind=kind, default=default, meaning=meaning, **(shared | opt)
+        )
         for name, kind, default, meaning, opt in rows
     )

@@ -66,12 +66,14 @@ def _fill_strings(v: Values) -> None:
     count = int(v["strings.count"])
     share = string_share(count)
     if v["strings.compensation"] is None:
-        treble, bass = (np.asarray(v[f"strings.compensation_{s}"])[..., None] for s in
-                        ("treble", "bass"))
+        treble, bass = (
+            np.asarray(v[f"strings.compensation_{s}"])[..., None] for s in ("treble", "bass")
+        )
         v["strings.compensation"] = treble + (bass - treble) * share
     scale = np.max(v["neck.scale"])
-    pitch, mass = (BASS_PITCH, BASS_MASS) if scale > BASS_SCALE and count < 7 else (
-        GUITAR_PITCH, GUITAR_MASS)
+    pitch, mass = (
+        (BASS_PITCH, BASS_MASS) if scale > BASS_SCALE and count < 7 else (GUITAR_PITCH, GUITAR_MASS)
+    )
     if v["strings.pitch"] is None:
         v["strings.pitch"] = np.array(pitch[:count])
     if v["strings.mass"] is None:

@@ -32,8 +32,8 @@ def beside(path: Path) -> Iterator[Path]:
     fresh = Path(name)
     try:
         yield fresh
-        os.chmod(fresh, 0o666 & ~_umask())
-        os.replace(fresh, path)
+        fresh.chmod(0o666 & ~_umask())
+        fresh.replace(path)
     except OSError as error:
         raise BadInput(
             f"{path} cannot be written ({error.strerror}); free some space or choose another "

@@ -15,16 +15,23 @@ def parameter_table() -> str:
     parts = ["# Parameters of a job", "", _PREFACE]
     for group in GROUPS:
         rows = [p for p in ALL.values() if p.group == group]
-        parts += [f"\n## {group}\n", "| name | meaning | default | permitted | where to measure | origin "
-                  "of the default | default limits |", "|---|---|---|---|---|---|---|"]
+        parts += [
+            f"\n## {group}\n",
+            _HEAD,
+            "|---|---|---|---|---|---|---|",
+        ]
         parts += [_row(p) for p in rows]
     return "\n".join(parts)
 
 
+_HEAD = (
+    "| name | meaning | default | permitted | where to measure | origin of the default "
+    "| default limits |"
+)
 _PREFACE = (
     "Written by `python3 -m freecad_neckfit parameters` from the declarations; a test keeps it so. "
     "Lengths and angles may carry any unit (`5/8 in`, `15.875 mm`, `1.5 deg`); bare numbers are in "
-    "the unit that `[job] units` names. Groups marked (list) are written as `[[group]]`, once an item."
+    "the unit that `[job] units` names. Groups marked (list) are written as `[[group]]`, once each."
 )
 
 

@@ -87,8 +87,13 @@ def check_values(
         measured = measure_all(assembly, case.values)
         seconds["solids measured"] = time.perf_counter() - started
     findings = [
-        judge(check, case, reading=readings.get(check.id),
-              measured=measured.get(check.measure) if solids else None, units=units)
+        judge(
+            check,
+            case,
+            reading=readings.get(check.id),
+            measured=measured.get(check.measure) if solids else None,
+            units=units,
+        )
         for check in ALL
         if check.read is not None or solids
     ]

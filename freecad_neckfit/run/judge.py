@@ -51,8 +51,15 @@ def judge(
     doubt = _doubt(check, reading, measured, closed, solid)
     chosen = solid or closed
     if doubt is None and chosen is None:
-        return _finding(check, case, State.ABSENT, reason=_absence(reading, measured),
-                        closed=closed, solid=solid, units=units)
+        return _finding(
+            check,
+            case,
+            State.ABSENT,
+            reason=_absence(reading, measured),
+            closed=closed,
+            solid=solid,
+            units=units,
+        )
     state, reason = doubt or (None, "")
     return _finding(check, case, state, reason=reason, closed=closed, solid=solid, units=units)
 
@@ -80,22 +87,41 @@ def _doubt(
     closed: Figure | None,
     solid: Figure | None,
 ) -> tuple[State, str] | None:
-    if reading is not None and bool(reading.applies) and not bool(reading.known):
-        return State.UNKNOWN, reading.unknown_because
-    if measured is not None and measured.applies and not measured.known:
-        return State.UNKNOWN, f"on solids: {measured.because}"
-    for figure in (closed, solid):
-        if figure is not None and not math.isfinite(figure.value):
-            return State.UNKNOWN, f"the {figure.origin} gave no finite figure"
+    failure = _failure(reading, measured, closed, solid)
+    if failure is not None:
+        return State.UNKNOWN, failure
     if not check.exact or reading is None or measured is None:
         return None
+    return _quarrel(closed, solid)
+
+
+def _failure(
+    reading: Reading | None,
+    measured: MeasuredLike | None,
+    closed: Figure | None,
+    solid: Figure | None,
+) -> str | None:
+    if reading is not None and bool(reading.applies) and not bool(reading.known):
+        return reading.unknown_because
+    if measured is not None and measured.applies and not measured.known:
+        return f"on solids: {measured.because}"
+    for figure in (closed, solid):
+        if figure is not None and not math.isfinite(figure.value):
+            return f"the {figure.origin} gave no finite figure"
+    return None
+
+
+def _quarrel(closed: Figure | None, solid: Figure | None) -> tuple[State, str] | None:
     if (closed is None) != (solid is None):
         has, lacks = (CLOSED, SOLIDS) if closed else (SOLIDS, CLOSED)
-        return State.DISAGREES, f"the {has} finds this demand, the {lacks} finds that it does not apply"
+        return (
+            State.DISAGREES,
+            f"the {has} finds this demand, the {lacks} finds that it does not apply",
+        )
     if closed and solid and abs(closed.value - solid.value) > AGREE:
         return State.DISAGREES, (
-            f"closed form {closed.value:.4f} and solids {solid.value:.4f} "
-            f"differ by more than {AGREE}: a fault of this tool, please report it with the job file"
+            f"closed form {closed.value:.4f} and solids {solid.value:.4f} differ by more than "
+            f"{AGREE}: a fault of this tool, please report it with the job file"
         )
     return None
 
@@ -128,14 +154,23 @@ def _finding(
         met = None
     words = _Words(check, room, units) if met is False else None
     return Finding(
-        id=check.id, title=check.title, unit=check.unit, gravity=check.gravity, state=state,
-        met=met, value=value, low=_number(check.limit(case, "low")),
-        high=_number(check.limit(case, "high")), margin=room,
+        id=check.id,
+        title=check.title,
+        unit=check.unit,
+        gravity=check.gravity,
+        state=state,
+        met=met,
+        value=value,
+        low=_number(check.limit(case, "low")),
+        high=_number(check.limit(case, "high")),
+        margin=room,
         weight=math.inf if room is None else room / check.span,
-        place=_place(solid, closed), reason=reason,
+        place=_place(solid, closed),
+        reason=reason,
         consequence=words.fill(check.consequence) if words else "",
         mending=words.fill(check.mending) if words else "",
-        closed_form=closed, solids=solid,
+        closed_form=closed,
+        solids=solid,
     )
 
 

@@ -78,10 +78,8 @@ def _figure(figure: Figure | None) -> dict[str, Any] | None:
 
 
 def _plain(value: Any) -> Any:
-    if isinstance(value, np.ndarray):
-        return [_plain(item) for item in value.tolist()]
-    if isinstance(value, np.generic):
-        return _plain(value.item())
+    if isinstance(value, np.ndarray | np.generic):
+        return _plain(value.tolist())
     if isinstance(value, float):
         return value if math.isfinite(value) else None
     if isinstance(value, tuple | list):

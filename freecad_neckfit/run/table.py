@@ -15,9 +15,16 @@ NARROWEST, WIDEST = 40, 120
 FULL_FROM, LIMITS_FROM = 92, 68
 UNDERLINED = {State.INTERFERES, State.TOO_LITTLE, State.TOO_MUCH}
 TONES = {
-    State.INTERFERES: "1;31", State.TOO_LITTLE: "31", State.TOO_MUCH: "31",
-    State.DISAGREES: "35", State.UNKNOWN: "35", State.TOUCHES: "33", State.WATCH: "33",
-    State.FITS: "34", State.TELLS: "0", State.ABSENT: "2",
+    State.INTERFERES: "1;31",
+    State.TOO_LITTLE: "31",
+    State.TOO_MUCH: "31",
+    State.DISAGREES: "35",
+    State.UNKNOWN: "35",
+    State.TOUCHES: "33",
+    State.WATCH: "33",
+    State.FITS: "34",
+    State.TELLS: "0",
+    State.ABSENT: "2",
 }
 
 
@@ -42,7 +49,7 @@ def render(result: Result, look: Look) -> str:
     lines += _rows(shown, look)
     absent = [f.title for f in result.findings if f.state is State.ABSENT]
     if absent:
-        lines += [""] + _wrapped(f"not applicable: {', '.join(absent)}", look.width, "  ")
+        lines += ["", *_wrapped(f"not applicable: {', '.join(absent)}", look.width, "  ")]
     return "\n".join(lines)
 
 
@@ -50,7 +57,8 @@ def headline(result: Result, look: Look) -> str:
     """Verdict and its one strongest reason."""
     verdict = f"{result.name}: {result.verdict.value.upper()}"
     state = {Verdict.FITS: State.FITS, Verdict.DOES_NOT_FIT: State.INTERFERES}.get(
-        result.verdict, State.UNKNOWN)
+        result.verdict, State.UNKNOWN
+    )
     first = result.findings[0] if result.findings else None
     why = ""
     if first is not None and result.verdict is Verdict.DOES_NOT_FIT:
@@ -59,21 +67,24 @@ def headline(result: Result, look: Look) -> str:
         why = f" - {first.title}: {_value(first, look)}, {_complaint(first, look)}{more}"
     elif first is not None and result.verdict is Verdict.UNSURE:
         why = f" - {first.title}: {first.reason}"
-    return "\n".join(
-        [look.tint(line, state) for line in _wrapped(verdict + why, look.width, "")])
+    return "\n".join([look.tint(line, state) for line in _wrapped(verdict + why, look.width, "")])
 
 
 def _complaint(finding: Finding, look: Look) -> str:
     short = show_value(abs(finding.margin or 0.0), kind=finding.unit, units=look.units)
-    return f"{finding.state.value}, {short} short" if finding.state is not State.TOO_MUCH else (
-        f"too much by {short}")
+    return (
+        f"{finding.state.value}, {short} short"
+        if finding.state is not State.TOO_MUCH
+        else (f"too much by {short}")
+    )
 
 
 def _rows(findings: Sequence[Finding], look: Look) -> list[str]:
     columns = _columns(look.width)
     name_width = look.width - 19 - sum(width for _, width in columns)
     head = f"  {'state':<15} {'demand':<{name_width}} " + "".join(
-        f"{title:>{width}}" for title, width in columns)
+        f"{title:>{width}}" for title, width in columns
+    )
     lines = [head, "  " + "-" * (look.width - 2)]
     for finding in findings:
         lines += _row(finding, look, columns, name_width)
@@ -130,13 +141,17 @@ def _cell(number: float | None, finding: Finding, look: Look) -> str:
 
 
 def _wrapped(text: str, width: int, indent: str) -> list[str]:
-    return textwrap.wrap(text, width, initial_indent=indent, subsequent_indent=indent) if text else []
+    return (
+        textwrap.wrap(text, width, initial_indent=indent, subsequent_indent=indent) if text else []
+    )
 
 
 def summary(results: Sequence[Result], look: Look) -> str:
     """One line an option: verdict and strongest reason."""
     lines = ["Options (differences from the base):"]
     for result in results:
-        lines += [f"  {line}" for line in headline(
-            result, Look(look.width - 2, look.units, look.colour)).splitlines()]
+        lines += [
+            f"  {line}"
+            for line in headline(result, Look(look.width - 2, look.units, look.colour)).splitlines()
+        ]
     return "\n".join(lines)

@@ -9,15 +9,25 @@ from ..job.parameters import ALL as PARAMETERS
 
 def check_table() -> str:
     """Every check as Markdown, in the order of the tuple."""
-    head = ["| id | what is checked | unit | least | most | if unmet | closed form | on solids |",
-            "|---|---|---|---|---|---|---|---|"]
+    head = [
+        "| id | what is checked | unit | least | most | if unmet | closed form | on solids |",
+        "|---|---|---|---|---|---|---|---|",
+    ]
     return "\n".join(head + [_row(check) for check in ALL])
 
 
 def _row(check: Check) -> str:
     closed = "-" if check.read is None else ("exact" if check.exact else "simple bound")
-    cells = (f"`{check.id}`", check.title, check.unit.unit, _limit(check.low), _limit(check.high),
-             check.gravity.name.lower().replace("_", " "), closed, check.measure and "yes" or "-")
+    cells = (
+        f"`{check.id}`",
+        check.title,
+        check.unit.unit,
+        _limit(check.low),
+        _limit(check.high),
+        check.gravity.name.lower().replace("_", " "),
+        closed,
+        (check.measure and "yes") or "-",
+    )
     return "| " + " | ".join(cells) + " |"
 
 

@@ -27,9 +27,19 @@ class Solid:
 
 
 def check(**changes):
-    base = dict(id="test.room", title="room", unit=Kind.LENGTH, gravity=Gravity.BREAKS, reads=(),
-                read=lambda _: Reading(0.0), low=0.1, high=1.0, contact=True,
-                consequence="It hurts.", mending="Move by {short}.")
+    base = dict(
+        id="test.room",
+        title="room",
+        unit=Kind.LENGTH,
+        gravity=Gravity.BREAKS,
+        reads=(),
+        read=lambda _: Reading(0.0),
+        low=0.1,
+        high=1.0,
+        contact=True,
+        consequence="It hurts.",
+        mending="Move by {short}.",
+    )
     return Check(**(base | changes))
 
 
@@ -40,9 +50,15 @@ def finding(*, closed=None, solid=None, units=Units.MM, **changes):
 
 @pytest.mark.parametrize(
     ("value", "state", "met"),
-    [(-0.02, State.INTERFERES, False), (-0.009, State.TOUCHES, False), (0.009, State.TOUCHES, False),
-     (0.05, State.TOO_LITTLE, False), (0.1, State.FITS, True), (1.0, State.FITS, True),
-     (1.2, State.TOO_MUCH, False)],
+    [
+        (-0.02, State.INTERFERES, False),
+        (-0.009, State.TOUCHES, False),
+        (0.009, State.TOUCHES, False),
+        (0.05, State.TOO_LITTLE, False),
+        (0.1, State.FITS, True),
+        (1.0, State.FITS, True),
+        (1.2, State.TOO_MUCH, False),
+    ],
 )
 def test_states_of_a_room(value, state, met):
     f = finding(closed=value)

@@ -21,8 +21,25 @@ from .neck import NECK, STRINGS
 ALL: dict[str, Parameter] = {
     p.key: p
     for p in (
-        *JOB, *BODY, *POCKET, *CAVITY, *NECK, *STRINGS, *END_GAP, *PLATE, *BRIDGE, *PICKUPS,
-        *SCREWS, *SCREW, *OLD_PILOT, *NECK_PLATE, *SHIM, *FINISH, *WOOD, *CLIMATE, *LIMITS,
+        *JOB,
+        *BODY,
+        *POCKET,
+        *CAVITY,
+        *NECK,
+        *STRINGS,
+        *END_GAP,
+        *PLATE,
+        *BRIDGE,
+        *PICKUPS,
+        *SCREWS,
+        *SCREW,
+        *OLD_PILOT,
+        *NECK_PLATE,
+        *SHIM,
+        *FINISH,
+        *WOOD,
+        *CLIMATE,
+        *LIMITS,
     )
 }
 GROUPS: tuple[str, ...] = tuple(dict.fromkeys(p.group for p in ALL.values()))

@@ -6,6 +6,7 @@ import enum
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from ..job.arrays import Array
 from ..job.quantity import Kind
 from .case import Case
 from .reading import Reading
@@ -32,8 +33,8 @@ class Check:
     ``measure`` is the key of the reading on solids that it is held against; ``exact`` says that
     both must agree within 0.005 (otherwise the closed form is a simple bound that solids refine).
     ``read`` is the closed form, or None where only solids can tell.
-    ``consequence`` and ``mending`` are plain sentences, shown when the demand is not met; ``{short}``
-    in them becomes the shortfall with its unit.
+    ``consequence`` and ``mending`` are plain sentences, shown when the demand is not met;
+    ``{short}`` in them becomes the shortfall with its unit.
     """
 
     id: str
@@ -52,7 +53,7 @@ class Check:
     consequence: str = ""
     mending: str = ""
 
-    def limit(self, case: Case, which: str) -> object | None:
+    def limit(self, case: Case, which: str) -> Array | None:
         """The limit ``low``, ``high`` or ``wish_low`` as a value, or None where there is none."""
         bound = getattr(self, which)
         return case[bound] if isinstance(bound, str) else bound

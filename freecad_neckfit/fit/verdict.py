@@ -56,7 +56,7 @@ class Verdicts:
 
 
 def judge_many(case: Case, *, checks: Sequence[Check], count: int) -> Verdicts:
-    """Judge ``count`` joints by closed forms; the values of ``case`` are scalars or shape (count,)."""
+    """Judge ``count`` joints by closed forms; ``case`` holds scalars and arrays of (count,)."""
     worst = np.full(count, np.inf)
     binding = np.full(count, -1, dtype=np.int16)
     unknown = np.zeros(count, dtype=bool)

@@ -63,7 +63,7 @@ def _limit(
     high: float = 100.0,
     low: float = -20.0,
     **opt: object,
-) -> tuple:
+) -> tuple[object, ...]:
     return (name, kind, default, meaning, dict(low=low, high=high) | opt)
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..parameter import COMMON, DERIVED, MEMORY, PROJECT, declare
+from ..parameter import COMMON, DERIVED, MEMORY, PROJECT, Parameter, declare
 from ..quantity import Kind
 
 L, A, C = Kind.LENGTH, Kind.ANGLE, Kind.CHOICE
@@ -167,7 +167,7 @@ ROLES = ("neck", "middle", "bridge")
 PICKUP_DEFAULTS = {"neck": 34.0, "middle": 88.0, "bridge": 142.0}
 
 
-def _pickup(role: str) -> tuple:
+def _pickup(role: str) -> tuple[Parameter, ...]:
     rows = [r if r[0] != "x" else (*r[:2], PICKUP_DEFAULTS[role], *r[3:]) for r in PICKUP_ROWS]
     return declare(f"pickup_{role}", *rows)
 

@@ -1,0 +1,36 @@
+"""FreeCAD runs this file when it starts with a screen: it makes the workbench known."""
+
+import FreeCADGui
+
+
+class NeckFitWorkbench(FreeCADGui.Workbench):
+    """The workbench in FreeCAD's list. It has no commands on screen yet and says so."""
+
+    # FreeCAD runs this file in a way that hides its top-level names from the methods below, and
+    # without __file__: hence imports within the class and the methods.
+    from pathlib import Path as _Path
+
+    import freecad_neckfit as _package
+
+    MenuText = "NeckFit"
+    ToolTip = "The fit of a bolt-on neck in its pocket"
+    Icon = str(_Path(_package.__file__).parent.parent / "resources" / "icons" / "neckfit.svg")
+
+    def Initialize(self):
+        """Add menus and toolbars: none yet."""
+
+    def Activated(self):
+        """Say where the checks are, since an empty workbench would leave the user guessing."""
+        import FreeCAD
+
+        FreeCAD.Console.PrintMessage(
+            "NeckFit has no commands on screen yet. Check a joint from a terminal: "
+            "python3 -m freecad_neckfit check JOB.toml\n"
+        )
+
+    def GetClassName(self):
+        """Name FreeCAD's own class behind a workbench written in Python."""
+        return "Gui::PythonWorkbench"
+
+
+FreeCADGui.addWorkbench(NeckFitWorkbench())

@@ -7,7 +7,7 @@ import collections
 import os
 
 import pytest
-from random_jobs import OPTIONS, draw
+from tests.random_jobs import OPTIONS, draw
 
 from freecad_neckfit.fit.case import Case
 from freecad_neckfit.fit.checks import ALL

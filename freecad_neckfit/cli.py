@@ -138,7 +138,7 @@ def _print(results: Sequence[Result], arguments: argparse.Namespace, units: Unit
 def _parameters(_: argparse.Namespace, words: list[str]) -> int:
     if not _has_numpy():
         reexec_under_freecad(words)
-    from .job.tables import parameter_table
+    from .job.parameter_table import parameter_table
 
     print(parameter_table())
     return 0

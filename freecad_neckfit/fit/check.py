@@ -23,6 +23,15 @@ class Gravity(enum.IntEnum):
 
 
 @dataclass(frozen=True)
+class Excess:
+    """What too much of a thing costs, where that differs from too little of it."""
+
+    gravity: Gravity
+    consequence: str
+    mending: str
+
+
+@dataclass(frozen=True)
 class Check:
     """One demand on the joint.
 
@@ -34,7 +43,8 @@ class Check:
     both must agree within 0.005 (otherwise the closed form is a simple bound that solids refine).
     ``read`` is the closed form, or None where only solids can tell.
     ``consequence`` and ``mending`` are plain sentences, shown when the demand is not met;
-    ``{short}`` in them becomes the shortfall with its unit.
+    ``{short}`` in them becomes the shortfall with its unit. ``excess`` replaces gravity and words
+    where the value is over ``high``.
     """
 
     id: str
@@ -52,6 +62,7 @@ class Check:
     exact: bool = True
     consequence: str = ""
     mending: str = ""
+    excess: Excess | None = None
 
     def limit(self, case: Case, which: str) -> Array | None:
         """The limit ``low``, ``high`` or ``wish_low`` as a value, or None where there is none."""

@@ -83,13 +83,15 @@ class Finding:
 
     @property
     def rank(self) -> tuple[int, int, float]:
-        """Sorts findings worst first."""
-        order = {False: 0, None: 1, True: 2}[self.met]
-        if self.state in (State.UNKNOWN, State.DISAGREES):
-            order = 0 if self.met is False else 1
-        elif self.met is None:
-            order = 3 if self.state is State.TELLS else 4
-        return order, int(self.gravity), self.weight
+        """Sorts findings worst first: unmet, doubtful, met by how narrowly, told, absent."""
+        doubtful = self.state in (State.UNKNOWN, State.DISAGREES)
+        if self.met is False:
+            return 0, int(self.gravity), self.weight
+        if doubtful:
+            return 1, int(self.gravity), self.weight
+        if self.met is True:
+            return 2, 0, self.weight
+        return (3 if self.state is State.TELLS else 4), 0, self.weight
 
 
 def worst_first(findings: list[Finding]) -> list[Finding]:

@@ -8,7 +8,7 @@ from typing import Any, Protocol
 import numpy as np
 
 from ..fit.case import Case
-from ..fit.check import Check, Gravity
+from ..fit.check import Check, Excess, Gravity
 from ..fit.reading import Reading
 from ..fit.verdict import ROUNDING, TOUCH, margin
 from ..job.quantity import Kind, Units
@@ -145,19 +145,20 @@ def _finding(
     chosen = solid or closed
     value = chosen.value if chosen else None
     room = float(margin(check, case, value=value)) if value is not None else None
-    if room is not None and not math.isfinite(room):
-        room = None
+    if room is not None:
+        room = _settled(room)
     met = None if room is None or check.gravity is Gravity.TELLS else room >= -ROUNDING
     if state is None:
         state = _state(check, case, value, room)
     if state in (State.UNKNOWN, State.ABSENT):
         met = None
-    words = _Words(check, room, units) if met is False else None
+    words = _Words(check, room, units)
+    toll = _toll(check, case, value)
     return Finding(
         id=check.id,
         title=check.title,
         unit=check.unit,
-        gravity=check.gravity,
+        gravity=toll.gravity,
         state=state,
         met=met,
         value=value,
@@ -167,11 +168,17 @@ def _finding(
         weight=math.inf if room is None else room / check.span,
         place=_place(solid, closed),
         reason=reason,
-        consequence=words.fill(check.consequence) if words else "",
-        mending=words.fill(check.mending) if words else "",
+        consequence=words.fill(toll.consequence) if met is False else "",
+        mending=words.fill(toll.mending) if met is False else "",
         closed_form=closed,
         solids=solid,
     )
+
+
+def _toll(check: Check, case: Case, value: float | None) -> Check | Excess:
+    high = _number(check.limit(case, "high"))
+    over = value is not None and high is not None and value > high
+    return check.excess if check.excess is not None and over else check
 
 
 def _place(solid: Figure | None, closed: Figure | None) -> tuple[float, float, float] | None:
@@ -193,6 +200,13 @@ def _state(check: Check, case: Case, value: float | None, room: float | None) ->
         return State.TOO_LITTLE if low is not None and value < low else State.TOO_MUCH
     wish = _number(check.limit(case, "wish_low"))
     return State.WATCH if wish is not None and value < wish else State.FITS
+
+
+def _settled(room: float) -> float | None:
+    """A margin without the last digits' noise; None where there is no limit."""
+    if not math.isfinite(room):
+        return None
+    return 0.0 if abs(room) < ROUNDING else room
 
 
 def _number(limit: object | None) -> float | None:

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from freecad_neckfit.fit.case import Case
-from freecad_neckfit.fit.check import Check, Gravity
+from freecad_neckfit.fit.check import Check, Excess, Gravity
 from freecad_neckfit.fit.reading import Reading
 from freecad_neckfit.fit.verdict import judge_many
 from freecad_neckfit.job.quantity import Kind, Units
@@ -155,3 +155,11 @@ def test_an_unknown_demand_keeps_a_joint_from_fitting():
     many = judge_many(CASE, checks=(doubtful,), count=2)
     assert many.fits.tolist() == [True, False]
     assert many.unknown.tolist() == [False, True]
+
+
+def test_too_much_may_cost_less_than_too_little():
+    excess = Excess(gravity=Gravity.UGLY, consequence="It shows.", mending="Sink it by {short}.")
+    over, under = finding(closed=1.5, excess=excess), finding(closed=0.05, excess=excess)
+    assert (over.gravity, over.consequence) == (Gravity.UGLY, "It shows.")
+    assert over.mending == "Sink it by 0.50 mm."
+    assert (under.gravity, under.consequence) == (Gravity.BREAKS, "It hurts.")

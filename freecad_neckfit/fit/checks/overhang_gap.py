@@ -3,25 +3,22 @@
 from __future__ import annotations
 
 from ...job.quantity import Kind
+from ..board_low import overhang_room
 from ..case import Case
 from ..check import Check, Gravity
-from ..overhang import room_over_wood_and_plate
 from ..reading import Reading
+from ..reads import together
+from ..reads_joint import COVER, OVER_TOP
 
 
 def read(case: Case) -> Reading:
-    """Least vertical room [mm] under the overhang where X >= 0, on the centreline.
-
-    Every top is highest on the centreline, so the least room lies there.
-    """
-    height = case["neck.underside"]
-    gap, x = room_over_wood_and_plate(case, y=0.0, z=height)
-    big_x, big_z = case.seat.to_body(x=x, z=height)
+    """Least vertical room [mm] under the overhang where X >= 0, over the top and over the plate."""
+    found = case.once(overhang_room)
     return Reading(
-        value=gap,
+        value=found.room,
         applies=case.overhang_end[0] > 0,
         because="the fretboard does not reach past the pocket's end wall",
-        place=(big_x, 0.0, big_z),
+        place=(found.x, found.y * case.treble_sign, found.z),
     )
 
 
@@ -30,11 +27,7 @@ CHECK = Check(
     title="room under the overhang",
     unit=Kind.LENGTH,
     gravity=Gravity.BREAKS,
-    reads=(
-        "pocket.depth", "pocket.angle", "pocket.wall", "neck.underside", "neck.overhang",
-        "seat.end_gap", "plate.cover", "plate.under_overhang", "plate.thickness",
-        "plate.clearance", "finish.top", "finish.floor", "finish.wall", "body.top",
-    ),
+    reads=together(OVER_TOP, COVER, ("neck.binding_width",)),
     read=read,
     low="limits.gap_min",
     high="limits.gap_max",

@@ -82,14 +82,14 @@ BRIDGE = declare(
         "low",
         L,
         9.5,
-        "string's underside above the mount, saddle at its lowest",
+        "string's underside above the mount (floating: above the base), saddle at its lowest",
         dict(low=1.0, high=40.0),
     ),
     (
         "high",
         L,
         14.5,
-        "string's underside above the mount, saddle at its highest",
+        "string's underside above the mount (floating: above the base), saddle at its highest",
         dict(low=1.5, high=60.0),
     ),
     (

@@ -308,4 +308,11 @@ STRINGS = declare(
         "mass per length of each string, treble first",
         dict(low=0.05, high=60.0, many="string", origin=DERIVED),
     ),
+    (
+        "hand",
+        L,
+        None,
+        "X under the playing hand; midway from fretboard end to saddles unless stated",
+        dict(low=0.0, high=600.0, origin=DERIVED),
+    ),
 )

@@ -1,0 +1,66 @@
+"""Properties that are no parameters: links, results and what the house keeping needs."""
+
+from __future__ import annotations
+
+from typing import Any, NamedTuple
+
+from .roles import LINKS, ROLE
+
+READ_ONLY, HIDDEN = 1, 2
+"""FreeCAD's editor modes."""
+OUTPUT = 8
+"""FreeCAD's attribute of a property whose change leaves the object up to date."""
+SCHEMA = "SchemaVersion"
+
+
+class Extra(NamedTuple):
+    """One property: FreeCAD's type, what it is for, how the editor shows it, whether it is a result."""
+
+    name: str
+    kind: str
+    words: str
+    mode: int = 0
+    output: bool = False
+    default: Any = None
+
+
+COMMON = (
+    Extra(ROLE, "App::PropertyString", "What this object is to NeckFit.", HIDDEN),
+    Extra(SCHEMA, "App::PropertyInteger", "Version of the properties.", HIDDEN),
+)
+JOINT = (
+    *(Extra(name, "App::PropertyLink", f"The {role} of this joint.") for name, role in LINKS.items()),
+    Extra("Tolerances", "App::PropertyString", "Limit deviations that were stated.", HIDDEN),
+    Extra("Options", "App::PropertyString", "Options, as differences from this joint.", HIDDEN),
+)
+PART = (
+    Extra("Joint", "App::PropertyLink", "The joint that this part belongs to."),
+    Extra("Parts", "App::PropertyStringList", "Names of the joint's solids shown here.", READ_ONLY),
+    Extra("BuiltFrom", "App::PropertyString", "Digest of the values it was built from.", HIDDEN, True),
+)
+CHECK = (
+    Extra("Joint", "App::PropertyLink", "The joint that was checked."),
+    Extra("Verdict", "App::PropertyString", "Whether everything fits.", READ_ONLY, True),
+    Extra("Stale", "App::PropertyBool", "The joint changed since the check.", READ_ONLY, True),
+    Extra("Findings", "App::PropertyString", "All findings, as JSON.", HIDDEN, True),
+    Extra("CheckedDigest", "App::PropertyString", "Digest of the values checked.", HIDDEN, True),
+    Extra("ShowInterference", "App::PropertyBool", "Show what interferes.", default=True),
+    Extra("ShowGaps", "App::PropertyBool", "Show too small and too large gaps.", default=True),
+    Extra("ShowDoubts", "App::PropertyBool", "Show what could not be checked.", default=True),
+    Extra("ShowFits", "App::PropertyBool", "Show what touches or fits.", default=False),
+    Extra("ShowInformation", "App::PropertyBool", "Show plain information.", default=False),
+)
+OF_ROLE: dict[str, tuple[Extra, ...]] = {"joint": JOINT, "part": PART, "check": CHECK}
+
+
+def add(obj: Any, role: str) -> None:
+    """Give ``obj`` the properties of its role that are no parameters, where it lacks them."""
+    for extra in (*COMMON, *OF_ROLE.get(role, ())):
+        if extra.name in obj.PropertiesList:
+            continue
+        attributes = OUTPUT if extra.output else 0
+        obj.addProperty(extra.kind, extra.name, "NeckFit", extra.words, attributes)
+        if extra.default is not None:
+            setattr(obj, extra.name, extra.default)
+        if extra.mode:
+            obj.setEditorMode(extra.name, extra.mode)

@@ -1,0 +1,11 @@
+"""The document object that states a pocket: its depth, angle and plan, and how the neck is seated in it."""
+
+from __future__ import annotations
+
+from .proxy import StatedProxy
+
+
+class PocketProxy(StatedProxy):
+    """States a pocket: its depth, angle and plan, and how the neck is seated in it."""
+
+    role = "pocket"

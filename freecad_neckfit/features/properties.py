@@ -1,0 +1,138 @@
+"""Properties of document objects, made from the declarations of parameters."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+from ..job.parameter import Parameter
+from ..job.parameters import ALL, LISTS
+from ..job.quantity import Kind, Units
+from ..job.show import show_value
+from . import extras
+from .roles import ROLE, STATED, camel
+
+READ_ONLY, HIDDEN = 1, 2
+"""FreeCAD's editor modes."""
+STATED_KEYS = "StatedKeys"
+"""Hidden list of the parameters that a job file stated, also where they equal the default."""
+
+_TYPES = {
+    # A PropertyLength would turn a negative entry into 0 without a word.
+    Kind.LENGTH: "App::PropertyDistance",
+    Kind.ANGLE: "App::PropertyAngle",
+    Kind.COUNT: "App::PropertyInteger",
+    Kind.FLAG: "App::PropertyBool",
+    Kind.CHOICE: "App::PropertyEnumeration",
+    Kind.TEXT: "App::PropertyString",
+    Kind.PATH: "App::PropertyFile",
+    Kind.POINTS: "App::PropertyVectorList",
+}
+
+
+def parameters_of(role: str) -> Iterator[Parameter]:
+    """The parameters that an object of this role states, in the order in which they are shown."""
+    groups = STATED.get(role, ())
+    yield from (p for p in ALL.values() if p.group in groups)
+
+
+def property_of(p: Parameter) -> str:
+    """Name of a parameter's property: its own name, after its group's unless that comes first."""
+    firsts = {groups[0] for groups in STATED.values()}
+    return camel(p.name) if p.group in firsts else camel(p.group) + camel(p.name)
+
+
+def flag_of(p: Parameter) -> str:
+    """Name of the flag that says whether a value is stated; empty where it always is.
+
+    The rows of a list (screws, cavities, old pilot holes) are stated all together or not at all.
+    """
+    if p.group in LISTS:
+        return camel(p.group) + "Stated"
+    return property_of(p) + "Stated" if p.default is None else ""
+
+
+def type_of(p: Parameter) -> str:
+    """FreeCAD's type of property for a parameter."""
+    if p.many:
+        return "App::PropertyFloatList"
+    return _TYPES.get(p.kind, "App::PropertyFloat")
+
+
+def title_of(group: str) -> str:
+    """Heading of a group in the property editor."""
+    return group.replace("_", " ").capitalize()
+
+
+def tooltip(p: Parameter) -> str:
+    """What a parameter means, what is permitted, where to measure it and its default's origin."""
+    lines = [p.meaning[:1].upper() + p.meaning[1:] + "."]
+    if p.many and p.kind.unit:
+        lines.append(f"One value in {p.kind.unit} for each {p.many}.")
+    if p.low is not None and p.high is not None:
+        lines.append(f"Permitted: {_shown(p, p.low)} to {_shown(p, p.high)}.")
+    if p.where:
+        lines.append(f"Measure it with {p.where}." if "calipers" in p.where else f"Measure: {p.where}.")
+    if p.default not in (None, ""):
+        lines.append(f"Default: {_shown(p, p.default)} ({p.origin}).")
+    return "\n".join(lines)
+
+
+def add_properties(obj: Any, role: str) -> list[str]:
+    """Give ``obj`` the properties of its role that it lacks, at their defaults; return their names."""
+    before = set(obj.PropertiesList)
+    extras.add(obj, role)
+    if role in STATED:
+        _add(obj, "App::PropertyStringList", STATED_KEYS, "NeckFit", "", hidden=True)
+    for p in parameters_of(role):
+        _add_parameter(obj, p)
+    if ROLE not in before:
+        setattr(obj, ROLE, role)
+    return [name for name in obj.PropertiesList if name not in before]
+
+
+def _add_parameter(obj: Any, p: Parameter) -> None:
+    flag, name = flag_of(p), property_of(p)
+    if flag:
+        what = f"Whether {title_of(p.group).lower()} rows are" if p.group in LISTS else "Whether it is"
+        words = f"{what} stated; otherwise {name} shows what is worked out."
+        _add(obj, "App::PropertyBool", flag, title_of(p.group), words)
+    if not _add(obj, type_of(p), name, title_of(p.group), tooltip(p)):
+        return
+    if p.kind is Kind.CHOICE:
+        setattr(obj, name, list(p.choices))
+    if flag:
+        obj.setEditorMode(name, READ_ONLY)
+    elif p.default is not None:
+        setattr(obj, name, outer(p, p.default))
+
+
+def _add(obj: Any, kind: str, name: str, group: str, words: str, *, hidden: bool = False) -> bool:
+    if name in obj.PropertiesList:
+        return False
+    obj.addProperty(kind, name, group, words)
+    if hidden:
+        obj.setEditorMode(name, HIDDEN)
+    return True
+
+
+def outer(p: Parameter, value: Any) -> Any:
+    """A value in inner units as its property takes it."""
+    import FreeCAD
+
+    if p.many:
+        return [float(x) for x in value]
+    if p.kind is Kind.POINTS:
+        return [FreeCAD.Vector(float(x), float(y), 0.0) for x, y in value]
+    # With its unit: a bare number would keep whatever unit an expression left there.
+    if p.kind is Kind.LENGTH:
+        return FreeCAD.Units.Quantity(float(value), FreeCAD.Units.Length)
+    if p.kind is Kind.ANGLE:
+        return FreeCAD.Units.Quantity(float(value), FreeCAD.Units.Angle)
+    if p.kind in (Kind.CHOICE, Kind.TEXT, Kind.PATH):
+        return str(value)
+    return {Kind.COUNT: int, Kind.FLAG: bool}.get(p.kind, float)(value)
+
+
+def _shown(p: Parameter, value: Any) -> str:
+    return show_value(value, kind=p.kind, units=Units.MM)

@@ -1,0 +1,58 @@
+"""What part objects show: the joint's solids, in the joint's frame."""
+
+from __future__ import annotations
+
+from fnmatch import fnmatchcase
+from typing import Any
+
+from .assemblies import assembly_of
+from .gather import joint_digest
+
+SHOWN: dict[str, tuple[str, ...]] = {
+    "RoutedBody": ("body",),
+    "SeatedNeck": ("heel", "shaft", "fretboard", "binding_*", "frets", "inserts"),
+    "SeatedPlate": ("plate",),
+    "Shim": ("shim",),
+    "Bridge": ("bridge", "saddles"),
+    "Pickups": ("pickup_*",),
+    "Screws": ("neck_plate", "screw_*"),
+}
+"""Part objects of a joint and the solids that each shows; ``*`` stands for any ending."""
+
+
+def show_parts(obj: Any) -> None:
+    """Give a part object its solids and its joint's placement.
+
+    What the joint has not (a plate where none is fitted) leaves the object without a shape.
+    """
+    digest = joint_digest(obj.Joint)
+    if obj.BuiltFrom != digest:
+        obj.Shape = _shape(obj, assembly_of(obj.Joint).parts)
+        obj.BuiltFrom = digest
+    obj.Placement = place_of(obj)
+
+
+def place_of(obj: Any) -> Any:
+    """The placement that puts the body frame where the joint's is, whatever contains either."""
+    joint = obj.Joint
+    if obj.getParentGeoFeatureGroup() is joint.getParentGeoFeatureGroup():
+        return joint.Placement  # not by way of inverses, whose rounding would show as a change
+    container = obj.getGlobalPlacement() * obj.Placement.inverse()
+    return container.inverse() * joint.getGlobalPlacement()
+
+
+def _shape(obj: Any, parts: dict[str, Any]) -> Any:
+    import FreeCAD  # noqa: F401 (Part crashes where it is imported first)
+    import Part
+
+    shapes = [_plain(s) for name, s in parts.items() if any(fnmatchcase(name, p) for p in obj.Parts)]
+    if not shapes:
+        return Part.Shape()
+    return shapes[0] if len(shapes) == 1 else Part.makeCompound(shapes)
+
+
+def _plain(shape: Any) -> Any:
+    """A copy without the element map that FreeCAD 1.1 would save along with it."""
+    copy = shape.copy()
+    copy.Tag = 0
+    return copy

@@ -1,0 +1,47 @@
+"""Whether the heel's corners enter the pocket's."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from ...job.quantity import Kind
+from ..case import Case
+from ..check import Check, Gravity
+from ..outline import heel_outline
+from ..reading import Reading
+from ..reads_joint import PLANS
+from ..sides import pocket_corner
+
+
+def read(case: Case) -> Reading:
+    """Least room [mm] between the heel's corner and the pocket's corner, end and side around it.
+
+    For both corners rounded (r_p, r_h), with room e at the end and c at the side, and no taper:
+    r_p - r_h - hypot(r_p - r_h - e, r_p - r_h - c), as long as both terms are positive.
+    """
+    if case["pocket.end_shape"] == "round":
+        return Reading.absent("a round pocket has no corners: see the end clearance")
+    heel, seated = case.once(heel_outline), case.seated
+    x = np.minimum(heel.arc_x, heel.meet) if case["neck.heel_end"] == "square" else heel.meet
+    big_x, big_z = seated.to_body(x=x, z=case["neck.heel_edge"])
+    return Reading(
+        value=case.once(pocket_corner),
+        place=(big_x, case.treble_sign * heel.side(x), big_z),
+    )
+
+
+CHECK = Check(
+    id="corner.entry",
+    title="heel corners in the pocket's corners",
+    unit=Kind.LENGTH,
+    gravity=Gravity.DOES_NOT_GO,
+    reads=PLANS,
+    read=read,
+    low=0.0,
+    contact=True,
+    measure="corner_entry",
+    consequence="The heel rides on the pocket's rounded corners and neither reaches the end wall "
+    "nor the floor.",
+    mending="Round the heel's corners more, square the pocket's out, or leave more clearance; "
+    "{short} are missing.",
+)

@@ -1,0 +1,37 @@
+"""The gap seen at the top between heel end and end wall."""
+
+from __future__ import annotations
+
+from ...job.quantity import Kind
+from ..case import Case
+from ..check import Check, Gravity
+from ..reading import Reading
+from ..reads import SEAT, together
+
+
+def read(case: Case) -> Reading:
+    """Plan distance [mm] on the centreline at the top (Z = 0): heel end to finished end wall."""
+    seated = case.seated
+    z = -seated.z0 / seated.cos
+    big_x = seated.x0 - z * seated.sin
+    return Reading(
+        value=-case["finish.wall"] - big_x,
+        applies=z <= case["neck.glue_line"],
+        because="the heel ends below the top: the fretboard covers its end",
+        place=(big_x, 0.0, 0.0),
+    )
+
+
+CHECK = Check(
+    id="end.visible",
+    title="gap seen at the end wall",
+    unit=Kind.LENGTH,
+    gravity=Gravity.UGLY,
+    reads=together(SEAT, ("neck.glue_line",)),
+    read=read,
+    high="limits.end_visible_max",
+    measure="end_visible",
+    consequence="An open gap behind the heel.",
+    mending="Route the end wall square to the floor, or use less angle or end gap; {short} too "
+    "much.",
+)

@@ -1,0 +1,46 @@
+"""Room beside a fretboard that sinks below the top or the plate."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from ...job.quantity import Kind
+from ..board_edge import board_edge
+from ..case import Case
+from ..check import Check, Gravity
+from ..reading import Reading
+from ..reads import together
+from ..reads_joint import BINDING, COVER, OVER_TOP
+from ..sunk import around_board
+
+
+def read(case: Case) -> Reading:
+    """Least plan room [mm] from the fretboard to the edge of the pocket or of the plate's cut-out.
+
+    Only where its lowest level lies below the finished top or the plate's top.
+    """
+    found = case.once(around_board)
+    big_x, big_z = case.seated.to_body(x=found.x, z=found.z)
+    half = board_edge(case, z=found.z).at(big_x)
+    return Reading(
+        value=found.value,
+        applies=np.isfinite(found.value),
+        because="the fretboard nowhere sinks below the top or the plate",
+        place=(big_x, half * case.treble_sign, big_z),
+    )
+
+
+CHECK = Check(
+    id="overhang.side_room",
+    title="room around a sunk fretboard",
+    unit=Kind.LENGTH,
+    gravity=Gravity.BREAKS,
+    reads=together(OVER_TOP, COVER, BINDING),
+    read=read,
+    low=0.0,
+    contact=True,
+    measure="overhang_side",
+    consequence="The fretboard does not go down between the edges beside it: it bears on them "
+    "instead of the heel on the floor.",
+    mending="Widen the pocket or the plate's cut-out by {short}, or keep the fretboard above them.",
+)

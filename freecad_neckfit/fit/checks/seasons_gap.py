@@ -1,0 +1,40 @@
+"""Gap under the overhang through the owner's year."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from ...job.quantity import Kind
+from ..case import Case
+from ..check import Check, Gravity
+from ..reading import Reading
+from ..reads import together
+from ..reads_joint import CLIMATE
+from ..seasons import gap_change, reading, seasons
+from .overhang_gap import CHECK as OVERHANG_GAP
+from .overhang_gap import read as overhang_gap
+
+
+def read(case: Case) -> Reading:
+    """Least room [mm] under the overhang in the driest or the dampest month, whichever is worse."""
+    gap = overhang_gap(case)
+    changes = tuple(gap_change(case, season) for season in case.once(seasons))
+    found = reading(
+        case, now=gap.value, changes=changes, low="limits.gap_min", high="limits.gap_max"
+    )
+    return replace(found, applies=gap.applies, because=gap.because)
+
+
+CHECK = Check(
+    id="seasons.gap",
+    title="gap under the overhang through the year",
+    unit=Kind.LENGTH,
+    gravity=Gravity.PLAYS_BADLY,
+    reads=together(OVERHANG_GAP.reads, CLIMATE),
+    read=read,
+    low="limits.gap_min",
+    high="limits.gap_max",
+    measure="",
+    consequence="The overhang touches in one season though it is free in another.",
+    mending="Leave {short} more gap when the joint is cut.",
+)

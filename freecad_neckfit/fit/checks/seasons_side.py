@@ -1,0 +1,34 @@
+"""Side clearance through the owner's year."""
+
+from __future__ import annotations
+
+from ...job.quantity import Kind
+from ..case import Case
+from ..check import Check, Gravity
+from ..reading import Reading
+from ..reads import TOP, together
+from ..reads_joint import CLIMATE, PLANS
+from ..seasons import reading, seasons, side_change
+from ..sides import pocket_sides
+
+
+def read(case: Case) -> Reading:
+    """Side clearance [mm] in the driest or the dampest month, whichever is worse."""
+    now = case.once(pocket_sides).value
+    changes = tuple(side_change(case, season) for season in case.once(seasons))
+    return reading(case, now=now, changes=changes, low="limits.side_min", high="limits.side_max")
+
+
+CHECK = Check(
+    id="seasons.side",
+    title="side clearance through the year",
+    unit=Kind.LENGTH,
+    gravity=Gravity.PLAYS_BADLY,
+    reads=together(PLANS, TOP, CLIMATE),
+    read=read,
+    low="limits.side_min",
+    high="limits.side_max",
+    measure="",
+    consequence="The heel jams in damp months or comes loose in dry ones.",
+    mending="Change the pocket's width by twice {short}, or match the woods' rings.",
+)

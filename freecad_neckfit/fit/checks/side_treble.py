@@ -1,0 +1,41 @@
+"""Clearance between heel and pocket on the treble side."""
+
+from __future__ import annotations
+
+from ...job.quantity import Kind
+from ..case import Case
+from ..check import Check, Gravity
+from ..outline import heel_outline
+from ..reading import Reading
+from ..reads import TOP, together
+from ..reads_joint import PLANS
+from ..sides import place, pocket_sides
+
+
+def read(case: Case) -> Reading:
+    """Least plan room [mm] between heel side and pocket side, the neck centred.
+
+    Over their common length and from floor to top, finish on the wall taken off. Pocket and heel
+    are symmetric, so both sides have the same room.
+    """
+    found = case.once(pocket_sides)
+    half = case.once(heel_outline).side(found.x)
+    return Reading(value=found.value, place=place(case, found, y=case.treble_sign * half))
+
+
+CHECK = Check(
+    id="side.treble",
+    title="side clearance, treble",
+    unit=Kind.LENGTH,
+    gravity=Gravity.DOES_NOT_GO,
+    reads=together(PLANS, TOP),
+    read=read,
+    low="limits.side_min",
+    high="limits.side_max",
+    contact=True,
+    span=1.0,
+    measure="side_treble",
+    consequence="Too tight, the heel does not go in or splits the body when the wood swells; too "
+    "loose, the neck shifts sideways.",
+    mending="Change the pocket's width by twice {short}.",
+)

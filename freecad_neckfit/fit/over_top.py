@@ -1,0 +1,132 @@
+"""Strings over what lies between the fretboard's end and the bridge: top, cover plate, rings."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from ..job.arrays import Array
+from ..job.parameters import ROLES
+from ..job.top import x_of_slope
+from .last_fret import Line
+from .mount import finished_top, pickup_mount
+
+if TYPE_CHECKING:
+    from .case import Case
+
+Point = tuple[Array, Array, Array]
+
+
+def board_end(case: Case) -> Array:
+    """Body-frame X [mm] past which nothing of the fretboard stands, at any height of its end."""
+    end = case["neck.overhang"]
+    low, _ = case.seated.to_body(x=end, z=case["neck.underside"])
+    high, _ = case.seated.to_body(x=end, z=case["neck.height"])
+    return np.maximum(low, high)
+
+
+def plate_span(case: Case) -> tuple[Array, Array]:
+    """Body-frame X [mm] from which and to which the cover plate lies open under the strings."""
+    end, cut = board_end(case), case["plate.clearance"]
+    start = end if case.plate_under_overhang else end + cut
+    return np.maximum(start, cut), case["plate.reach"]
+
+
+def hand_x(case: Case) -> Array:
+    """Body-frame X [mm] of the playing hand: midway from fretboard end to saddles unless stated."""
+    stated = case["strings.hand"]
+    return (board_end(case) + case.saddles.middle_x) / 2 if stated is None else stated
+
+
+def under_hand(case: Case) -> tuple[Array, ...]:
+    """Each open string over the finished top, or the plate on it, under the hand [mm]."""
+    x = hand_x(case)
+    start, end = plate_span(case) if case.plate_there else (np.inf, -np.inf)
+    plate = np.where((x >= start) & (x <= end), case["plate.thickness"], 0.0)
+    rooms = []
+    for index, string in enumerate(case.strings):
+        y = 0.0 if case["body.top"] == "flat" else _open_y(case, index, x=x)
+        over_plate = plate if _has_plate(case, string.share) else 0.0
+        rooms.append(_open_z(case, index, x=x) - finished_top(case, x=x, y=y) - over_plate)
+    return tuple(rooms)
+
+
+def places_under_hand(case: Case) -> tuple[Point, ...]:
+    """Body-frame points of the open strings under the hand."""
+    x = hand_x(case)
+    return tuple(
+        (x, _open_y(case, i, x=x), _open_z(case, i, x=x)) for i in range(len(case.strings))
+    )
+
+
+def over_plate_and_rings(case: Case) -> tuple[tuple[Array, ...], tuple[tuple[Line, Array], ...]]:
+    """Strings fretted at the last fret over the plate and over every pickup ring [mm]; where.
+
+    With each room goes the string's line and the X where it is found. Where plate or ring does
+    not reach under a string the room is infinite.
+    """
+    found = [
+        (room, (line, x))
+        for string, line in zip(case.strings, case.last_fretted, strict=True)
+        for room, x in _rooms(case, line, share=string.share)
+    ]
+    return tuple(room for room, _ in found), tuple(at for _, at in found)
+
+
+def has_rings(case: Case) -> bool:
+    """Whether any pickup has a ring that stands over its mount."""
+    return bool(ringed(case))
+
+
+def ringed(case: Case) -> tuple[str, ...]:
+    """Roles of the pickups that have a ring."""
+    return tuple(
+        role
+        for role in ROLES
+        if case[f"pickup_{role}.fitted"] and np.any(np.asarray(case[f"pickup_{role}.ring"]) > 0)
+    )
+
+
+def _open_z(case: Case, index: int, *, x: Array) -> Array:
+    """Z [mm] of an open string's underside at body-frame X [mm]."""
+    sin, cos = case.slopes[index]
+    saddle_x, saddle_z = case.saddles.points[index]
+    return saddle_z - (saddle_x - x) * (sin / cos)
+
+
+def _open_y(case: Case, index: int, *, x: Array) -> Array:
+    """Y [mm] of an open string at body-frame X [mm]."""
+    string, (_, cos) = case.strings[index], case.slopes[index]
+    along = (case.saddles.x[index] - x) / (cos * np.sqrt(1 + np.square(string.climb)))
+    return string.y(string.saddle - along)
+
+
+def _has_plate(case: Case, share: float) -> bool:
+    """Whether the cover plate lies on this string's side; a middle string runs along its edge."""
+    return case["plate.cover"] == "surround" or (case.plate_there and share <= 0.5)
+
+
+def _rooms(case: Case, line: Line, *, share: float) -> list[tuple[Array, Array]]:
+    found = []
+    if _has_plate(case, share):
+        first, last = plate_span(case)
+        x = _nearest_to_top(case, line, first=first, last=last)
+        y = 0.0 if case["body.top"] == "flat" else line.across(x)
+        top = finished_top(case, x=x, y=y) + case["plate.thickness"]
+        found.append((np.where(first <= last, line.height(x) - top, np.inf), x))
+    for role in ringed(case):
+        half, middle = case[f"pickup_{role}.length"] / 2, case[f"pickup_{role}.x"]
+        x = np.where(line.climb >= 0, middle - half, middle + half)
+        ring = case[f"pickup_{role}.ring"]
+        room = line.height(x) - pickup_mount(case, role=role) - ring
+        found.append((np.where(ring > 0, room, np.inf), x))
+    return found
+
+
+def _nearest_to_top(case: Case, line: Line, *, first: Array, last: Array) -> Array:
+    """X [mm] in [first, last] where a string comes nearest to the top, which is never hollow."""
+    if case["body.top"] == "flat":
+        return np.where(line.climb >= 0, first, last)
+    parallel = x_of_slope(case.values, slope=line.climb, y=line.across((first + last) / 2))
+    return np.clip(parallel, first, np.maximum(first, last))

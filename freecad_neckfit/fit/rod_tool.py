@@ -1,0 +1,62 @@
+"""The straight path that a tool needs to a truss rod adjusted at the heel end."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, NamedTuple
+
+import numpy as np
+
+from ..job.arrays import Array
+from .overhang import least_room
+from .pickup_box import neck_pickup
+from .sunk import cutout
+
+if TYPE_CHECKING:
+    from .case import Case
+
+
+class Path(NamedTuple):
+    """Least room [mm] under the tool, and the neck-frame x and z of it."""
+
+    room: Array
+    x: Array
+    z: Array
+
+
+def tool_room(case: Case) -> Path:
+    """Least height [mm] of the tool's lowest line over the top, the plate and the neck pickup.
+
+    Past the end wall, along the length that the tool needs. Negative: it would have to be lifted,
+    or a channel cut, by as much.
+    """
+    z = case["neck.rod_tool_height"] - case["neck.rod_tool"] / 2
+    found = _over(case, z=z, start=0.0, plate=0.0)
+    if case.plate_there:
+        opening = case.once(cutout)
+        start = opening.outline.end if opening.box is None else opening.box[1]
+        found = _lower(found, _over(case, z=z, start=start, plate=case["plate.thickness"]))
+    if case["pickup_neck.fitted"]:
+        found = _lower(found, _over_pickup(case, z=z))
+    return found
+
+
+def _over(case: Case, *, z: Array, start: Array, plate: Array) -> Path:
+    length = case["neck.rod_tool_length"]
+    first = np.maximum(case.seat.x_to_neck(big_x=start, z=z), 0.0)
+    last = np.maximum(first, length)
+    room, x = least_room(case, first=first, last=last, y=0.0, z=z, plate=plate)
+    return Path(np.where(first < length, room, np.inf), x, z)
+
+
+def _over_pickup(case: Case, *, z: Array) -> Path:
+    box, length = case.once(neck_pickup), case["neck.rod_tool_length"]
+    first = np.maximum(case.seat.x_to_neck(big_x=box.front, z=z), 0.0)
+    last = np.minimum(case.seat.x_to_neck(big_x=box.back, z=z), length)
+    x = np.where(case.seated.sin >= 0, first, last)
+    room = case.seated.to_body(x=x, z=z)[1] - box.top
+    return Path(np.where(first < last, room, np.inf), x, z)
+
+
+def _lower(one: Path, other: Path) -> Path:
+    less = other.room < one.room
+    return Path(*(np.where(less, b, a) for a, b in zip(one, other, strict=True)))

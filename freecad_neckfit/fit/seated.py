@@ -1,0 +1,29 @@
+"""A seat with its sine and cosine worked out once, for the many points that strings need."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from ..job.arrays import Array
+from ..job.frames import Seat
+
+
+@dataclass(frozen=True)
+class Seated:
+    """Where the neck lies. ``sin``, ``cos`` of its tilt; ``x0``, ``z0``: heel end's bottom [mm]."""
+
+    sin: Array
+    cos: Array
+    x0: Array
+    z0: Array
+
+    @classmethod
+    def of(cls, seat: Seat) -> Seated:
+        """Work out sine and cosine of the neck's tilt, shim included."""
+        return cls(sin=np.sin(seat.tilt), cos=np.cos(seat.tilt), x0=seat.x0, z0=seat.z0)
+
+    def to_body(self, *, x: Array, z: Array) -> tuple[Array, Array]:
+        """Body-frame (X, Z) [mm] of neck-frame (x, z) [mm]."""
+        return self.x0 + x * self.cos - z * self.sin, self.z0 + x * self.sin + z * self.cos

@@ -1,0 +1,1 @@
+"""What stands on the screen: view providers, annotations, commands and panels."""

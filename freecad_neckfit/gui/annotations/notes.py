@@ -1,0 +1,146 @@
+"""A finding as it is written on the screen, and which of them are shown."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from ...job.quantity import Kind, Units
+from ...job.show import compact_length, show_value
+from ...run.finding import Finding, State
+
+Place = tuple[float, float, float]
+
+OUT_OF_DATE = "out of date"
+DOUBTFUL = (State.UNKNOWN, State.DISAGREES)
+SHOWN_AT_FIRST = frozenset(State) - {State.FITS, State.TELLS, State.ABSENT}
+"""States that matter: unmet, doubtful, touching, worth a look."""
+
+_KINDS = {kind.unit: kind for kind in (Kind.LENGTH, Kind.ANGLE, Kind.FORCE, Kind.MOISTURE)}
+
+
+@dataclass(frozen=True)
+class Note:
+    """One finding in words.
+
+    ``place``: (X, Y, Z) in the body frame [mm], None where the finding has no place. ``room``: the
+    value where it is a length [mm]. ``value`` and ``wanted`` are texts with their unit, empty where
+    there is none.
+    """
+
+    id: str
+    title: str
+    state: State
+    met: bool | None
+    value: str
+    wanted: str
+    place: Place | None
+    room: float | None = None
+
+    @property
+    def head(self) -> str:
+        """Sign and word of the state."""
+        return f"{self.state.mark} {self.state.value}"
+
+    def lines(self, *, stale: bool = False) -> tuple[str, ...]:
+        """All that the label says, line by line."""
+        first = f"{self.head} {self.value}".rstrip()
+        tail = (self.wanted,) if self.wanted else ()
+        return (first, self.title, *tail, *((OUT_OF_DATE,) if stale else ()))
+
+
+def note_of(finding: Finding | Mapping[str, Any], *, units: Units) -> Note:
+    """The note on a finding, or on one as the JSON record holds it.
+
+    Raises KeyError or ValueError where a record lacks what every record has.
+    """
+    if isinstance(finding, Finding):
+        return _note(vars(finding) | {"kind": finding.unit}, finding.state, units)
+    return _note(finding, State(finding["state"]), units)
+
+
+def _note(raw: Mapping[str, Any], state: State, units: Units) -> Note:
+    kind = raw["kind"] if "kind" in raw else _KINDS.get(raw["unit"], Kind.NUMBER)
+    value, place = raw["value"], raw["place"]
+    if place is not None:
+        place = float(place[0]), float(place[1]), float(place[2])
+    return Note(
+        id=raw["id"],
+        title=raw["title"],
+        state=state,
+        met=raw["met"],
+        value=_said(value, state, kind, units),
+        wanted=_wanted(raw["low"], raw["high"], kind, units) if state is not State.TELLS else "",
+        place=place,
+        room=value if kind is Kind.LENGTH else None,
+    )
+
+
+def _said(value: float | None, state: State, kind: Kind, units: Units) -> str:
+    if value is None:
+        return ""
+    # "Interferes by 1.55 mm" is read at once; a negative room has to be thought about.
+    if state is State.INTERFERES and value < 0:
+        return f"by {_shown(-value, kind, units)}"
+    return _shown(value, kind, units)
+
+
+def _shown(value: float, kind: Kind, units: Units) -> str:
+    if kind is Kind.LENGTH:
+        # A room of a float's last digits is none.
+        return compact_length(0.0 if abs(value) < 1e-6 else value, units=units)
+    if kind is Kind.NUMBER:
+        return f"{value:.2f}"
+    return show_value(value, kind=kind, units=units)
+
+
+def _wanted(low: float | None, high: float | None, kind: Kind, units: Units) -> str:
+    if low is not None and high is not None:
+        least = _shown(low, kind, units).removesuffix(f" {_symbol(kind, units)}")
+        return f"wanted: {least} to {_shown(high, kind, units)}"
+    if low is not None:
+        return f"wanted: at least {_shown(low, kind, units)}"
+    return f"wanted: at most {_shown(high, kind, units)}" if high is not None else ""
+
+
+def _symbol(kind: Kind, units: Units) -> str:
+    return units.value if kind is Kind.LENGTH else kind.unit
+
+
+def shown(
+    notes: Iterable[Note], *, states: frozenset[State] = SHOWN_AT_FIRST
+) -> tuple[Note, ...]:
+    """The notes whose state is among ``states``, in the order given."""
+    return tuple(note for note in notes if note.state in states)
+
+
+def headline(notes: Iterable[Note]) -> tuple[str, ...]:
+    """The answer in one line, and how many findings stand how."""
+    notes = tuple(notes)
+    counts = {state: sum(note.state is state for note in notes) for state in State}
+    if any(note.met is False for note in notes):
+        answer = "does not fit"
+    elif any(counts[state] for state in DOUBTFUL):
+        answer = "could not be decided"
+    else:
+        answer = "fits" if notes else "nothing was checked"
+    told = [state for state in State if state not in (State.TELLS, State.ABSENT)]
+    tally = ", ".join(f"{counts[s]} {s.value}" for s in told if counts[s])
+    return (answer.upper(), tally) if tally else (answer.upper(),)
+
+
+def element_of(finding_id: str) -> str:
+    """The name by which FreeCAD's selection knows a finding: a dot there parts objects."""
+    return finding_id.replace(".", "__")
+
+
+def id_of(element: str) -> str:
+    """The finding's id from the selection's name for it."""
+    return element.replace("__", ".")
+
+
+def is_finite(place: Place) -> bool:
+    """Whether a place can be pointed at."""
+    return all(map(math.isfinite, place))

@@ -1,0 +1,49 @@
+"""Whether a value lies within what its parameter permits."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from .errors import BadInput
+from .parameter import Parameter
+from .quantity import Kind, Units
+from .show import show_value
+from .words import nearest, shown
+
+
+def in_bounds(p: Parameter, value: Any, *, raw: object, name: str, units: Units) -> None:
+    """Return quietly for a permitted value (inner units); ``raw`` is how it was written.
+
+    Raises BadInput that names parameter, value, unit, limit and what to do.
+    """
+    if p.choices:
+        _refuse_unknown_choice(p, value, name=name)
+    elif p.low is not None and p.high is not None and not p.low <= value <= p.high:
+        side = "below" if value < p.low else "above"
+        low, high = (_limit(p, bound, units) for bound in (p.low, p.high))
+        raise BadInput(
+            f"{name}: {_written(p, raw, units)} lies {side} what is permitted; state {low} to "
+            f"{high}."
+        )
+
+
+def _refuse_unknown_choice(p: Parameter, value: str, *, name: str) -> None:
+    if value in p.choices:
+        return
+    near = nearest(value, p.choices)
+    hint = f" (nearest: {near})" if near else ""
+    known = ", ".join(f'"{word}"' for word in p.choices)
+    raise BadInput(f"{name}: {shown(value)} is none of its choices{hint}; write one of {known}.")
+
+
+def _limit(p: Parameter, bound: float, units: Units) -> str:
+    value = int(bound) if p.kind is Kind.COUNT else bound
+    return show_value(value, kind=p.kind, units=units)
+
+
+def _written(p: Parameter, raw: object, units: Units) -> str:
+    """Return the value as it was written, a bare number with the unit it is taken in."""
+    if isinstance(raw, str):
+        return shown(raw)
+    unit = units.value if p.kind is Kind.LENGTH else p.kind.unit
+    return f"{shown(raw)} {unit}".rstrip()

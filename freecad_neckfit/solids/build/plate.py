@@ -1,0 +1,89 @@
+"""The cover plate on the finished top, with its cut-out and openings."""
+
+from __future__ import annotations
+
+from ...job.errors import CannotBuild
+from ...job.frames import Seat
+from ...job.resolve import Values
+from .outline import Segments
+from .pickups import bounds, fitted
+from .plan import face, prism, rounded_rectangle
+from .pocket import BEYOND, far_end, pocket_plan
+from .shapes import UP, Point, Solid, box, common, cut
+from .top import range_over, under_top
+
+AROUND = 1.0
+"""Room around a pickup in its opening [mm]."""
+
+
+def plate(v: Values, seat: Seat, outline: Segments) -> Solid | None:
+    """The cover plate, or None where none is fitted.
+
+    From the pocket's mouth to ``plate.reach``, ``plate.margin`` wider than its cut-out on each
+    side, and no farther than the body. The cut-out is the pocket's plan offset by
+    ``plate.clearance``; one that clears the overhang also holds a rectangle round it. A plate on
+    one side ends at the centreline. Fitted pickups stand in openings. Raises CannotBuild where
+    cut-out and openings leave it in pieces.
+    """
+    if v["plate.cover"] == "none":
+        return None
+    x, y = _extent(v)
+    low, high = range_over(v, x, y)
+    top = float(v["finish.top"] + v["plate.thickness"])
+    tall = low - BEYOND, high + top + BEYOND
+    tools = _openings(v, seat, x, (tall[0] - BEYOND, tall[1] + BEYOND))
+    if v["body.top"] == "flat":
+        blank = _clipped(outline, x, y, (float(v["finish.top"]), top))
+    else:
+        upright = _clipped(outline, x, y, tall)
+        blank = common(upright, under_top(v, x, y, raised=top, low=tall[0] - BEYOND))
+        tools.append(under_top(v, x, y, raised=float(v["finish.top"]), low=tall[0] - BEYOND))
+    result = cut(blank, tools)
+    if len(result.Solids) != 1:
+        raise CannotBuild(
+            f"plate: cut-out and openings leave {len(result.Solids)} pieces of it; make "
+            "plate.margin or plate.reach larger."
+        )
+    return result.Solids[0]
+
+
+def _extent(v: Values) -> tuple[Point, Point]:
+    x = -float(v["pocket.length"]), float(v["plate.reach"])
+    around = pocket_plan(v).outward(float(v["plate.clearance"]))
+    half = max(around.half_width(around.end), around.half_width(x[0]))
+    if not v["plate.under_overhang"]:
+        half = max(half, _board_opening(v))
+    half += float(v["plate.margin"])
+    if v["plate.cover"] == "surround":
+        return x, (-half, half)
+    return x, (-half, 0.0) if v["strings.left_handed"] else (0.0, half)
+
+
+def _clipped(outline: Segments, x: Point, y: Point, z: Point) -> Solid:
+    """The plate's rectangle as far as the body reaches; of several pieces the largest."""
+    flat = face(rounded_rectangle(x, y, corner=0.0), z[0]).common(face(outline, z[0]))
+    if not flat.Faces:
+        raise CannotBuild("plate: no part of it lies over the body; check outline and plate.reach.")
+    return max(flat.Faces, key=lambda f: f.Area).extrude(UP * (z[1] - z[0]))
+
+
+def _openings(v: Values, seat: Seat, x: Point, z: Point) -> list[Solid]:
+    around = pocket_plan(v).outward(float(v["plate.clearance"]))
+    far = far_end(v, around, x[0])
+    tools = [prism(around.segments(far), *z)]
+    if not v["plate.under_overhang"]:
+        half = _board_opening(v)
+        tools.append(box((x[0] - BEYOND, _overhang_end(v, seat)), (-half, half), z))
+    return tools + [box(*bounds(v, role, AROUND), z) for role in fitted(v)]
+
+
+def _board_opening(v: Values) -> float:
+    return float(v["neck.width_end"] / 2 + v["plate.clearance"])
+
+
+def _overhang_end(v: Values, seat: Seat) -> float:
+    """X [mm] to which the cut-out clears the overhang's end over its whole height."""
+    ends = (
+        seat.to_body(x=v["neck.overhang"], z=v[f"neck.{key}"])[0] for key in ("height", "underside")
+    )
+    return float(max(ends)) + float(v["plate.clearance"])

@@ -1,0 +1,218 @@
+"""What many measurements share, worked out once: triangles of the parts, and what each face is."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from functools import cached_property
+from typing import Any
+
+import numpy as np
+
+from ...job.arrays import FloatArray
+from .body_faces import BodyFaces
+from .crowns import Strings, read_strings
+from .facets import EMPTY, STRAIGHT, Facets, accuracy, facets_of, joined
+from .failures import NotFound
+from .neck_frame import NeckFrame
+from .surfaces import height_on
+
+NECK = ("heel", "fretboard", "binding_treble", "binding_bass")
+"""Parts of the neck that can touch body, cover plate or pickup."""
+REACH = 3.0
+"""How far [mm] beyond the neck's plan faces of other parts are looked at for contact."""
+
+Bounds = tuple[float, float, float, float]
+"""X from and to, Y from and to [mm]."""
+
+
+class Context:
+    """The parts as placed, in the body frame, with what was worked out about them.
+
+    Every part is copied before the kernel touches it: triangulating or cutting a shape of
+    FreeCAD 0.20 changes it. ``values`` gives only what shapes cannot show: the finish, the
+    set-up of the strings, and the travel of hardware.
+    """
+
+    def __init__(self, parts: Mapping[str, Any], values: Mapping[str, Any]) -> None:
+        """``parts`` by name; a part that is not fitted is left out or None."""
+        self.parts = {name: shape for name, shape in parts.items() if shape is not None}
+        self.values = values
+        self._copies: dict[str, Any] = {}
+        self._faces: dict[str, list[Any]] = {}
+        self._facets: dict[tuple[str, int, Bounds | None], Facets] = {}
+        self._planes: dict[str, FloatArray] = {}
+        self._boxes: dict[str, FloatArray] = {}
+
+    def has(self, name: str) -> bool:
+        """Whether the part is fitted."""
+        return name in self.parts
+
+    def shape(self, name: str) -> Any:
+        """The context's own copy of a part."""
+        if name not in self._copies:
+            self._copies[name] = self.parts[name].copy()
+        return self._copies[name]
+
+    def faces(self, name: str) -> list[Any]:
+        """Faces of a part, in the kernel's order."""
+        if name not in self._faces:
+            self._faces[name] = self.shape(name).Faces
+        return self._faces[name]
+
+    def boxes(self, name: str) -> FloatArray:
+        """(n, 6) bounds of the part's faces: X, Y, Z from, then to [mm]; may be loose."""
+        if name not in self._boxes:
+            bounds = [f.BoundBox for f in self.faces(name)]
+            self._boxes[name] = np.array([
+                (b.XMin, b.YMin, b.ZMin, b.XMax, b.YMax, b.ZMax) for b in bounds
+            ]).reshape(-1, 6)  # fmt: skip
+        return self._boxes[name]
+
+    def facets(self, name: str, faces: Any = None) -> Facets:
+        """Triangles of a part, or of those of its faces whose indices are given."""
+        wanted = range(len(self.faces(name))) if faces is None else sorted(faces)
+        return joined([self._face(name, index, None) for index in wanted])
+
+    def _face(self, name: str, index: int, window: Bounds | None) -> Facets:
+        key = (name, index, window)
+        if key not in self._facets:
+            face = self.faces(name)[index]
+            pieces = [face] if window is None else _cropped(face, window)
+            self._facets[key] = joined(
+                [facets_of(p, index, fine=accuracy(p)) for p in pieces]
+            )
+        return self._facets[key]
+
+    def planes(self, name: str) -> FloatArray:
+        """(n, 3) normals of a part's plane faces; NaN for curved ones."""
+        if name not in self._planes:
+            self._planes[name] = np.array([_plane_normal(f) for f in self.faces(name)])
+        return self._planes[name]
+
+    def near_faces(self, name: str, bounds: Bounds, *, sign: int = 0) -> list[int]:
+        """Indices of faces whose bounds reach into a rectangle of the plan.
+
+        With a ``sign`` only those that may look up (1) or down (-1).
+        """
+        box = self.boxes(name)
+        hit = (box[:, 0] <= bounds[1]) & (box[:, 3] >= bounds[0])
+        hit &= (box[:, 1] <= bounds[3]) & (box[:, 4] >= bounds[2])
+        if sign:
+            hit &= ~(sign * self.planes(name)[:, 2] < 1e-12)
+        return [int(i) for i in np.flatnonzero(hit)]
+
+    def near(self, name: str, bounds: Bounds, *, sign: int = 0) -> Facets:
+        """Triangles of a part that reach into a rectangle of the plan; none if it is not fitted.
+
+        With a ``sign`` only those that look up (1) or down (-1). Faces much wider than the
+        rectangle are cut to it first: triangulating them as a whole costs more.
+        """
+        if not self.has(name):
+            return EMPTY
+        box = self.boxes(name)
+        joint = self.has("heel") and self.has("body")
+        shared = joint and _within(bounds, self.neck_bounds)
+        window = self.neck_bounds if shared else bounds
+        found = joined([
+            self._face(name, i, window if _is_wide(box[i], bounds) else None)
+            for i in self.near_faces(name, bounds, sign=sign)
+        ])  # fmt: skip
+        low, high = found.points.min(axis=1), found.points.max(axis=1)
+        hit = (low[:, 0] <= bounds[1]) & (high[:, 0] >= bounds[0])
+        hit &= (low[:, 1] <= bounds[3]) & (high[:, 1] >= bounds[2])
+        found = found.where(hit)
+        return found.facing(axis=2, sign=sign) if sign else found
+
+    @cached_property
+    def frame(self) -> NeckFrame:
+        """The neck frame as the heel lies in the body frame."""
+        return NeckFrame.read(self.facets("heel"))
+
+    @cached_property
+    def body_faces(self) -> BodyFaces:
+        """What each face of the body is: floor, pocket wall, cavity or outline."""
+        return BodyFaces.read(self)
+
+    @cached_property
+    def neck_bounds(self) -> Bounds:
+        """Plan of the neck's parts over the body, a little enlarged [mm]."""
+        box = np.concatenate([self.boxes(n) for n in NECK if self.has(n)])
+        low, high = box[:, :3].min(axis=0), box[:, 3:].max(axis=0)
+        return (
+            max(float(low[0]), float(self.boxes("body")[:, 0].min())) - REACH,
+            float(high[0]) + REACH,
+            float(low[1]) - REACH,
+            float(high[1]) + REACH,
+        )
+
+    @cached_property
+    def top(self) -> Facets:
+        """Upward triangles of the body beside pocket and cavities, near the neck."""
+        near = self.near("body", self.neck_bounds, sign=1)
+        return near.without_faces(self.body_faces.below_top)
+
+    @cached_property
+    def strings(self) -> Strings:
+        """Crowns under the strings, and the open strings laid over them, in the neck frame."""
+        return read_strings(self)
+
+    @cached_property
+    def top_face(self) -> int:
+        """Index of the body's top: of the faces beside pocket and cavities the largest in plan."""
+        box, normals = self.boxes("body"), self.body_faces.normals
+        level = [
+            i for i, n in enumerate(normals)
+            if n[:, 2].min() > 0.5 and i not in self.body_faces.below_top
+        ]  # fmt: skip
+        if not level:
+            raise NotFound("the body has no face that looks up")
+        return max(level, key=lambda i: np.prod(box[i, 3:5] - box[i, :2]))
+
+    def top_height(self, plan: FloatArray) -> FloatArray:
+        """(k,) Z [mm] of the bare top at points (k, 2), carried on over pocket and cavities."""
+        return height_on(self.faces("body")[self.top_face], plan)
+
+    @cached_property
+    def plate_top(self) -> Facets:
+        """Upward triangles of the cover plate near the neck; none if there is no plate."""
+        return self.near("plate", self.neck_bounds, sign=1)
+
+
+WIDE = 30.0
+"""A face that reaches farther than this [mm] beyond a rectangle is cut to it."""
+
+
+def _is_wide(box: FloatArray, bounds: Bounds) -> bool:
+    return bool(
+        box[0] < bounds[0] - WIDE or box[3] > bounds[1] + WIDE
+        or box[1] < bounds[2] - WIDE or box[4] > bounds[3] + WIDE
+    )  # fmt: skip
+
+
+def _within(inner: Bounds, outer: Bounds) -> bool:
+    return (
+        outer[0] <= inner[0] and inner[1] <= outer[1]
+        and outer[2] <= inner[2] and inner[3] <= outer[3]
+    )  # fmt: skip
+
+
+def _cropped(face: Any, bounds: Bounds) -> list[Any]:
+    """The face within a rectangle of the plan and a little beyond, or whole if it is straight."""
+    import Part
+    from FreeCAD import Vector
+
+    if accuracy(face) == STRAIGHT:
+        return [face]
+    box = face.BoundBox
+    corner = Vector(bounds[0] - 1, bounds[2] - 1, box.ZMin - 1)
+    window = Part.makeBox(
+        bounds[1] - bounds[0] + 2, bounds[3] - bounds[2] + 2, box.ZLength + 2, corner
+    )
+    return list(face.copy().common(window).Faces)
+
+
+def _plane_normal(face: Any) -> tuple[float, float, float]:
+    if type(face.Surface).__name__ != "Plane":
+        return (np.nan, np.nan, np.nan)
+    n = face.normalAt(0, 0)
+    return float(n.x), float(n.y), float(n.z)

@@ -1,0 +1,147 @@
+"""Flat triangles of a part's faces, and the ways to choose among them.
+
+A plane face with straight edges becomes exact triangles. A curved one, or a curved edge, lies
+within about 0.001 mm of its triangles, wide arcs (radius above 15 mm) within 0.002 mm.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ...job.arrays import FloatArray
+from .failures import NotFound
+
+ARCS = ((4.0, 0.02), (8.0, 0.01), (20.0, 0.006), (100.0, 0.003))
+"""Accuracy to ask FreeCAD for, by radius [mm] up to which it leaves arcs within about 0.001 mm.
+
+FreeCAD turns the accuracy into a largest angle as well, so small arcs come out finer than asked.
+"""
+FREE_FORM = 0.002
+"""Accuracy to ask for on wider arcs and on surfaces that are not round."""
+STRAIGHT = 0.1
+"""Accuracy to ask for where nothing is curved, or its edges do not matter."""
+FLAT = 1e-9
+"""A triangle that leans less than this out of the direction of view shows only its edge."""
+
+
+@dataclass(frozen=True)
+class Facets:
+    """Triangles, outward normals and the face each belongs to.
+
+    ``points``: (n, 3, 3) corners [mm]; ``normal``: (n, 3) unit vectors out of the material;
+    ``face``: (n,) index of the face within its part.
+    """
+
+    points: FloatArray
+    normal: FloatArray
+    face: NDArray[np.int64]
+
+    def __len__(self) -> int:
+        return len(self.face)
+
+    def where(self, mask: NDArray[np.bool_]) -> Facets:
+        """The triangles where ``mask`` is true."""
+        return Facets(self.points[mask], self.normal[mask], self.face[mask])
+
+    def facing(self, *, axis: int, sign: int, least: float = FLAT) -> Facets:
+        """Triangles whose normal's part along ``sign`` times the axis exceeds ``least``."""
+        return self.where(sign * self.normal[:, axis] > least)
+
+    def of_faces(self, faces: Iterable[int]) -> Facets:
+        """Triangles of the faces with these indices."""
+        return self.where(np.isin(self.face, np.array(sorted(faces), dtype=np.int64)))
+
+    def without_faces(self, faces: Iterable[int]) -> Facets:
+        """Triangles of all other faces."""
+        return self.where(~np.isin(self.face, np.array(sorted(faces), dtype=np.int64)))
+
+    def clipped(self, *, axis: int, at: float, above: bool) -> Facets:
+        """The part of the triangles on one side of a plane square to an axis at ``at`` [mm]."""
+        sign = 1.0 if above else -1.0
+        return self.cut(sign * (self.points[:, :, axis] - at))
+
+    def cut(self, side: FloatArray) -> Facets:
+        """The part of the triangles where ``side``, given (n, 3) at their corners, is positive."""
+        whole, none = np.all(side >= 0, axis=1), np.all(side <= 0, axis=1)
+        kept = self.where(whole & ~none)
+        pieces: list[FloatArray] = []
+        origin: list[int] = []
+        for index in np.flatnonzero(~whole & ~none):
+            found = _cut_triangle(self.points[index], side[index])
+            pieces += found
+            origin += [int(index)] * len(found)
+        if not pieces:
+            return kept
+        own = Facets(np.array(pieces), self.normal[origin], self.face[origin])
+        return joined([kept, own])
+
+
+EMPTY = Facets(np.zeros((0, 3, 3)), np.zeros((0, 3)), np.zeros(0, dtype=np.int64))
+
+
+def joined(parts: Sequence[Facets]) -> Facets:
+    """All triangles of several parts; face indices are kept as they are."""
+    parts = [p for p in parts if len(p)] or [EMPTY]
+    return Facets(
+        np.concatenate([p.points for p in parts]),
+        np.concatenate([p.normal for p in parts]),
+        np.concatenate([p.face for p in parts]),
+    )
+
+
+def accuracy(face: Any) -> float:
+    """Accuracy to triangulate a face with, by the radii of its surface and edges."""
+    kind = type(face.Surface).__name__
+    if kind == "Plane":
+        found = [_edge_accuracy(e.Curve) for e in face.Edges]
+        return min(found, default=STRAIGHT)
+    return _for_radius(float(face.Surface.Radius)) if kind == "Cylinder" else FREE_FORM
+
+
+def _edge_accuracy(curve: Any) -> float:
+    kind = type(curve).__name__
+    if kind in ("Line", "LineSegment"):
+        return STRAIGHT
+    radius = getattr(curve, "Radius", None) or getattr(curve, "MajorRadius", None)
+    if radius is None:
+        return FREE_FORM
+    # The outline's wide arcs lie far from any contact; a heel's or pocket's end does not.
+    return _for_radius(float(radius)) if radius <= ARCS[-1][0] else ARCS[0][1]
+
+
+def _for_radius(radius: float) -> float:
+    return next((fine for most, fine in ARCS if radius <= most), FREE_FORM)
+
+
+def facets_of(face: Any, index: int, *, fine: float) -> Facets:
+    """Triangulate one face, asking for ``fine`` [mm]; normals point out of the material.
+
+    Raises NotFound where the kernel gives no triangles.
+    """
+    corners, triples = face.tessellate(fine)
+    if not triples:
+        raise NotFound(f"the kernel gave no triangles for face {index + 1}")
+    points = np.array([(p.x, p.y, p.z) for p in corners])[np.array(triples)]
+    across = np.cross(points[:, 1] - points[:, 0], points[:, 2] - points[:, 0])
+    size = np.linalg.norm(across, axis=1)
+    keep = size > 0
+    normal = across[keep] / size[keep, None]
+    return Facets(points[keep], normal, np.full(int(keep.sum()), index))
+
+
+def _cut_triangle(corners: FloatArray, side: FloatArray) -> list[FloatArray]:
+    """Triangles of the part of one triangle where ``side`` is not negative."""
+    ring: list[FloatArray] = []
+    for k in range(3):
+        here, there = corners[k], corners[(k + 1) % 3]
+        s, t = side[k], side[(k + 1) % 3]
+        if s >= 0:
+            ring.append(here)
+        if s * t < 0:
+            ring.append(here + (there - here) * (s / (s - t)))
+    return [np.array([ring[0], ring[k], ring[k + 1]]) for k in range(1, len(ring) - 1)]

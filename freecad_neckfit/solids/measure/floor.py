@@ -1,0 +1,66 @@
+"""How the heel's bottom lies on the pocket's floor, or on the shim."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from .context import Context
+from .facets import Facets, joined
+from .measured import Measured
+from .overlay import overlay
+
+BEARS = 0.01
+"""Faces closer than this [mm] all over bear on each other."""
+
+
+def contact_share(context: Context) -> Measured:
+    """Share (0 to 1) of the heel's bottom within the pocket that bears on floor or shim.
+
+    The finish on the floor carries. Two plane faces bear where they lie within ``BEARS`` all over
+    their common part; faces that meet in a line bear on nothing.
+    """
+    bottom = _bottom(context)
+    floor = context.facets("body", context.body_faces.floor)
+    within = overlay(bottom, floor)
+    whole = float(within.area.sum())
+    if whole <= 0:
+        return Measured.unknown("the heel's bottom does not lie over the pocket's floor")
+    if context.has("shim"):
+        support = context.facets("shim").facing(axis=2, sign=1, least=0.5)
+        found, finish = overlay(bottom, support), 0.0
+    else:
+        found, finish = within, _floor_finish(context)
+    off = np.where(found.valid, np.abs(found.gap - finish), 0.0).max(axis=1)
+    share = float(found.area[off <= BEARS].sum()) / whole
+    lift = floor_lift(context)
+    if lift.applies and lift.value > BEARS:
+        return Measured(0.0, lift.place, detail={"held off by": lift.value})
+    return Measured(min(share, 1.0), detail={"area of the heel in the pocket": whole})
+
+
+def floor_lift(context: Context) -> Measured:
+    """Height [mm, along Z] by which a fillet or a high spot holds the heel off; 0 where it seats.
+
+    As placed, the heel lies on the floor; where a fillet stands higher than the heel it would
+    have to be lifted by as much.
+    """
+    heel = context.facets("heel").facing(axis=2, sign=-1)
+    spots = context.facets("body", context.body_faces.fillets).facing(axis=2, sign=1)
+    if context.has("shim"):
+        heel = joined([heel, context.facets("shim").facing(axis=2, sign=-1)])
+    if not len(spots):
+        return Measured.absent("the pocket's floor has no fillet")
+    found = overlay(heel, spots).least()
+    if found is None or found[0] >= 0:
+        return Measured(0.0)
+    return Measured(-found[0], found[1])
+
+
+def _bottom(context: Context) -> Facets:
+    return context.facets("heel").of_faces(context.frame.bottom)
+
+
+def _floor_finish(context: Context) -> float:
+    """Thickness of the floor's finish along Z [mm]: it lies square to the floor."""
+    floor = context.facets("body", context.body_faces.floor)
+    return float(context.values["finish.floor"]) / float(floor.normal[0, 2])

@@ -1,0 +1,37 @@
+"""What one measurement on solids says."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Any
+
+Place = tuple[float, float, float]
+"""A point in the body frame, (X, Y, Z) [mm]."""
+
+
+@dataclass(frozen=True)
+class Measured:
+    """One figure read from the solids, or why there is none.
+
+    ``value``: in mm unless the key says otherwise; a room is positive when free, negative when
+    the parts interfere. ``place``: where it was found. ``known``: False where the demand exists
+    but could not be measured; ``because`` then says why. ``applies``: False where the demand
+    does not exist in this joint. ``detail``: further figures by plain name.
+    """
+
+    value: float
+    place: Place | None = None
+    known: bool = True
+    because: str = ""
+    applies: bool = True
+    detail: dict[str, Any] = field(default_factory=dict)
+
+    @classmethod
+    def absent(cls, because: str) -> Measured:
+        """The demand does not exist in this joint."""
+        return cls(value=float("nan"), applies=False, because=because)
+
+    @classmethod
+    def unknown(cls, because: str) -> Measured:
+        """The demand exists and could not be measured."""
+        return cls(value=float("nan"), known=False, because=because)

@@ -1,0 +1,185 @@
+"""Two triangulations laid over each other: the exact distance between them along one axis.
+
+Over the common part of two flat triangles the distance is linear, so it is least (and largest)
+at a corner of that part: a corner of either triangle that lies in the other one's view, or a
+crossing of two edges.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ...job.arrays import FloatArray
+from .facets import Facets
+
+INSIDE = 1e-9
+"""How far [mm] a corner may lie outside a triangle and still count as on its edge."""
+CHUNK = 200_000
+"""Pairs of triangles looked at in one go."""
+
+
+@dataclass(frozen=True)
+class Overlay:
+    """Corners of the common parts of pairs of triangles, seen along ``axis``.
+
+    ``upper``, ``lower``: (p,) triangle indices of each pair. ``plan``: (p, 15, 2) corners in the
+    plane of view; ``high``, ``low``: (p, 15) coordinates along the axis on the upper and the
+    lower triangle; ``valid``: (p, 15) which of the 15 candidates are corners.
+    """
+
+    axis: int
+    upper: NDArray[np.int64]
+    lower: NDArray[np.int64]
+    plan: FloatArray
+    high: FloatArray
+    low: FloatArray
+    valid: NDArray[np.bool_]
+
+    @cached_property
+    def gap(self) -> FloatArray:
+        """(p, 15) distance from lower to upper triangle [mm]; infinite where not a corner."""
+        return np.where(self.valid, self.high - self.low, np.inf)
+
+    def least(self) -> tuple[float, tuple[float, float, float]] | None:
+        """The least distance [mm] and the point on the upper triangle, or None without overlap."""
+        if not self.valid.any():
+            return None
+        pair, corner = np.unravel_index(np.argmin(self.gap), self.gap.shape)
+        place = self.point(self.plan[pair, corner], self.high[pair, corner])
+        return float(self.gap[pair, corner]), place
+
+    def point(self, plan: FloatArray, height: float) -> tuple[float, float, float]:
+        """A point of the view back in body-frame order."""
+        turned = (float(plan[0]), float(plan[1]), float(height))
+        back = [0.0, 0.0, 0.0]
+        for k, axis in enumerate(order(self.axis)):
+            back[axis] = turned[k]
+        return back[0], back[1], back[2]
+
+    @cached_property
+    def centre(self) -> FloatArray:
+        """(p, 2) a point within each common part."""
+        count = np.maximum(self.valid.sum(axis=1), 1)
+        total = np.where(self.valid[:, :, None], self.plan, 0.0).sum(axis=1)
+        return np.asarray(total / count[:, None])
+
+    @cached_property
+    def area(self) -> FloatArray:
+        """(p,) area [mm2] of each common part in the plane of view."""
+        from_centre = self.plan - self.centre[:, None, :]
+        angle = np.arctan2(from_centre[:, :, 1], from_centre[:, :, 0])
+        turn = np.argsort(np.where(self.valid, angle, np.inf), axis=1)
+        ring = np.take_along_axis(from_centre, turn[:, :, None], axis=1)
+        real = np.take_along_axis(self.valid, turn, axis=1)
+        ring = np.where(real[:, :, None], ring, ring[:, :1])
+        after = np.roll(ring, -1, axis=1)
+        return np.asarray(np.abs(_det(ring, after).sum(axis=1)) / 2)
+
+    def only(self, mask: NDArray[np.bool_]) -> Overlay:
+        """The pairs where ``mask`` is true."""
+        return Overlay(self.axis, self.upper[mask], self.lower[mask], self.plan[mask],
+                       self.high[mask], self.low[mask], self.valid[mask])  # fmt: skip
+
+
+def order(axis: int) -> tuple[int, int, int]:
+    """Body axes in the order of a view: two in its plane, then the axis of view."""
+    return (axis + 1) % 3, (axis + 2) % 3, axis
+
+
+def overlay(upper: Facets, lower: Facets, *, axis: int = 2) -> Overlay:
+    """Lay the triangles of ``upper`` over those of ``lower``, seen along an axis (0 X, 1 Y, 2 Z).
+
+    Triangles seen on edge must have been left out (``Facets.facing``). ``high - low`` is signed:
+    negative where ``upper`` lies below ``lower``.
+    """
+    a, b = (f.points[:, :, list(order(axis))] for f in (upper, lower))
+    first, second = _near(a, b)
+    parts = [
+        _corners(a[first[s : s + CHUNK]], b[second[s : s + CHUNK]])
+        for s in range(0, max(len(first), 1), CHUNK)
+    ]
+    plan, high, low, valid = (np.concatenate(c) for c in zip(*parts, strict=True))
+    found = Overlay(axis, first, second, plan, high, low, valid)
+    return found.only(valid.any(axis=1))
+
+
+def _near(a: FloatArray, b: FloatArray) -> tuple[NDArray[np.int64], NDArray[np.int64]]:
+    """Pairs of triangles whose bounds overlap in the plane of view."""
+    firsts, seconds = [np.zeros(0, np.int64)], [np.zeros(0, np.int64)]
+    low_b, high_b = b[:, :, :2].min(axis=1), b[:, :, :2].max(axis=1)
+    step = max(1, 4_000_000 // max(len(b), 1))
+    for start in range(0, len(a), step):
+        part = a[start : start + step, :, :2]
+        low, high = part.min(axis=1)[:, None], part.max(axis=1)[:, None]
+        hit = np.all((low <= high_b + INSIDE) & (high >= low_b - INSIDE), axis=2)
+        i, j = np.nonzero(hit)
+        firsts.append(i + start)
+        seconds.append(j)
+    return np.concatenate(firsts), np.concatenate(seconds)
+
+
+def _corners(
+    a: FloatArray, b: FloatArray
+) -> tuple[FloatArray, FloatArray, FloatArray, NDArray[np.bool_]]:
+    """Candidates of every pair: corners of a in b, of b in a, and nine crossings of edges."""
+    in_b, on_b = seen(a[:, :, :2], b)
+    in_a, on_a = seen(b[:, :, :2], a)
+    cross, high, low, meets = _crossings(a, b)
+    plan = np.concatenate([a[:, :, :2], b[:, :, :2], cross], axis=1)
+    return (
+        plan,
+        np.concatenate([a[:, :, 2], on_a, high], axis=1),
+        np.concatenate([on_b, b[:, :, 2], low], axis=1),
+        np.concatenate([in_b, in_a, meets], axis=1),
+    )
+
+
+def seen(p: FloatArray, t: FloatArray) -> tuple[NDArray[np.bool_], FloatArray]:
+    """Whether points (n, k, 2) lie in the view of triangles (n, 3, 3); the height there, or 0."""
+    a, b, c = (t[:, None, k] for k in range(3))
+    ab, ac, ap = b - a, c - a, p - a[..., :2]
+    twice = _det(ab, ac)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        v, w = _det(ap, ac) / twice, _det(ab, ap) / twice
+        height = a[..., 2] + v * ab[..., 2] + w * ac[..., 2]
+        # Distances [mm] inside the three edges: each share times the triangle's height over it.
+        size = np.abs(twice)
+        rooms = (
+            (1 - v - w) * size / np.hypot(*_xy(c - b)),
+            v * size / np.hypot(*_xy(ac)),
+            w * size / np.hypot(*_xy(ab)),
+        )
+        inside = (rooms[0] >= -INSIDE) & (rooms[1] >= -INSIDE) & (rooms[2] >= -INSIDE)
+    inside &= np.isfinite(height)
+    return inside, np.where(inside, height, 0.0)
+
+
+def _crossings(
+    a: FloatArray, b: FloatArray
+) -> tuple[FloatArray, FloatArray, FloatArray, NDArray[np.bool_]]:
+    start_a, along_a = a[:, :, None], (np.roll(a, -1, axis=1) - a)[:, :, None]
+    start_b, along_b = b[:, None, :], (np.roll(b, -1, axis=1) - b)[:, None, :]
+    apart = start_b - start_a
+    with np.errstate(divide="ignore", invalid="ignore"):
+        across = _det(along_a, along_b)
+        s, t = _det(apart, along_b) / across, _det(apart, along_a) / across
+        meets = (s >= 0) & (s <= 1) & (t >= 0) & (t <= 1)
+        at_a, at_b = start_a + s[..., None] * along_a, start_b + t[..., None] * along_b
+        # Of nearly parallel edges rounding makes two different points: their corners suffice.
+        meets &= np.abs(at_a[..., :2] - at_b[..., :2]).max(axis=-1) <= INSIDE
+    flat = (len(a), 9)
+    at_a, at_b = (np.where(meets[..., None], p, 0.0) for p in (at_a, at_b))
+    return (at_a[..., :2].reshape(len(a), 9, 2), at_a[..., 2].reshape(flat),
+            at_b[..., 2].reshape(flat), meets.reshape(flat))  # fmt: skip
+
+
+def _det(a: FloatArray, b: FloatArray) -> FloatArray:
+    return a[..., 0] * b[..., 1] - a[..., 1] * b[..., 0]
+
+
+def _xy(a: FloatArray) -> tuple[FloatArray, FloatArray]:
+    return a[..., 0], a[..., 1]

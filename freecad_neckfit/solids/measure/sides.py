@@ -1,0 +1,187 @@
+"""Room in the plan between heel and pocket: sides, end, corners; finish on the walls taken off."""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ...job.arrays import FloatArray
+from .context import Context
+from .facets import Facets
+from .measured import Measured
+from .overlay import overlay
+from .sections import section, signed_room
+
+NUDGE = 1e-6
+"""A section is taken this far [mm] within the height that it stands for."""
+
+
+def side_treble(context: Context) -> Measured:
+    """Least room [mm] between the heel's treble side and the pocket's."""
+    return _side(context, sign=treble_sign(context))
+
+
+def side_bass(context: Context) -> Measured:
+    """Least room [mm] between the heel's bass side and the pocket's."""
+    return _side(context, sign=-treble_sign(context))
+
+
+def treble_sign(context: Context) -> int:
+    """+1 where the treble side lies at +Y."""
+    return -1 if context.values["strings.left_handed"] else 1
+
+
+def _side(context: Context, *, sign: int) -> Measured:
+    """Over the length and height that both straight sides share; square to the pocket's side."""
+    walls = plane_walls(context).facing(axis=1, sign=-sign, least=0.7)
+    heel = plane_heel(context).facing(axis=1, sign=sign, least=0.7)
+    upper, lower = (walls, heel) if sign > 0 else (heel, walls)
+    found = overlay(upper, lower, axis=1).least() if len(upper) and len(lower) else None
+    if found is None:
+        return Measured.unknown("no straight side of the heel lies beside one of the pocket")
+    normal = walls.normal[0]
+    square = abs(normal[1]) / np.hypot(normal[0], normal[1])
+    return Measured(found[0] * float(square) - _finish(context), found[1])
+
+
+def end_clearance(context: Context) -> Measured:
+    """Least room [mm] between heel end and end wall.
+
+    Before a straight end wall along X; in a round one in any direction of the plan.
+    """
+    walls = plane_walls(context).facing(axis=0, sign=-1, least=0.7)
+    if not len(walls):
+        return _round_end(context)
+    heel = context.facets("heel").facing(axis=0, sign=1, least=0.5)
+    found = overlay(walls, heel, axis=0).least() if len(heel) else None
+    if found is None:
+        return Measured.unknown("the heel's end does not stand before the end wall")
+    return Measured(found[0] - _finish(context), found[1])
+
+
+def _round_end(context: Context) -> Measured:
+    upright = heel_upright(context)
+    end = upright.facing(axis=0, sign=1, least=0.05)
+    walls = context.facets("body", context.body_faces.walls)
+    level = end.points[:, :, 2]
+    low, high = float(level.min()), min(float(level.max()), float(walls.points[:, :, 2].max()))
+    best: Measured | None = None
+    for z in (low + NUDGE, high - NUDGE):
+        points = section(end, z)[0].reshape(-1, 2)
+        if not len(points):
+            continue
+        room = signed_room(points, *section(walls, z))[0]
+        index = int(room.argmin())
+        if best is None or room[index] - _finish(context) < best.value:
+            x, y = (float(a) for a in points[index])
+            best = Measured(float(room[index]) - _finish(context), (x, y, z))
+    return best or Measured.unknown("the heel's end does not stand within the pocket")
+
+
+def end_visible(context: Context) -> Measured:
+    """Plan distance [mm] at Z = 0 on the centreline: heel end to finished end wall."""
+    heel = context.facets("heel").facing(axis=0, sign=1, least=0.5)
+    walls = context.facets("body", context.body_faces.walls).facing(axis=0, sign=-1, least=0.5)
+    at = _on_centreline(heel, z=0.0)
+    if at is None:
+        return Measured.absent("the heel's end does not reach up to the top")
+    wall = _on_centreline(walls, z=-NUDGE)
+    if wall is None:
+        return Measured.unknown("the end wall does not reach up to the top")
+    return Measured(wall - at - _finish(context), (at, 0.0, 0.0))
+
+
+def _on_centreline(facets: Facets, *, z: float) -> float | None:
+    segments, _ = section(facets, z)
+    low, high = segments[:, :, 1].min(axis=1), segments[:, :, 1].max(axis=1)
+    for (start, end), a, b in zip(segments, low, high, strict=True):
+        if a <= 0 <= b:
+            rise = end[1] - start[1]
+            share = 0.5 if rise == 0 else -start[1] / rise
+            return float(start[0] + share * (end[0] - start[0]))
+    return None
+
+
+def corner_entry(context: Context) -> Measured:
+    """Least room [mm] between the heel's corners and the pocket's wall, over the heel's bottom."""
+    if not len(plane_walls(context).facing(axis=0, sign=-1, least=0.7)):
+        return Measured.absent("a round pocket has no corners: see the end clearance")
+    points, z = heel_corners(context)
+    walls = context.facets("body", context.body_faces.walls)
+    room, _ = signed_room(points[:, :2], *section(walls, z))
+    index = int(room.argmin())
+    x, y, height = (float(a) for a in points[index])
+    return Measured(float(room[index]) - _finish(context), (x, y, height))
+
+
+def heel_corners(context: Context) -> tuple[FloatArray, float]:
+    """Body-frame points (k, 3) of the heel's corners over its bottom, and their level Z [mm]."""
+    frame, upright = context.frame, heel_upright(context)
+    in_neck = Facets(frame.to_neck(upright.points), upright.normal, upright.face)
+    low = float(in_neck.points[:, :, 2].min())
+    kinds = {f: _is_plane(context, "heel", f) for f in set(in_neck.face.tolist())}
+    curved = in_neck.of_faces(f for f, plane in kinds.items() if not plane)
+    flat = in_neck.of_faces(f for f, plane in kinds.items() if plane)
+    square_end = flat.where(upright_end(flat))
+    if len(square_end):
+        points = section(curved if len(curved) else square_end, low + NUDGE)[0].reshape(-1, 2)
+    else:
+        points = section(flat, low + NUDGE)[0].reshape(-1, 2)
+        points = points[points[:, 0] > points[:, 0].max() - 1e-6]
+    placed = frame.to_body(x=points[:, 0], y=points[:, 1], z=np.full(len(points), low))
+    return placed, float(placed[:, 2].max()) + 1e-3
+
+
+def upright_end(flat: Facets) -> NDArray[np.bool_]:
+    """Which of the heel's plane faces, in neck-frame points, are its end rather than its sides."""
+    reach = flat.points[:, :, 0].max(axis=1) - flat.points[:, :, 0].min(axis=1)
+    ahead = flat.points[:, :, 0].min(axis=1) > -1e-6
+    return np.asarray((reach < 1e-6) & ahead)
+
+
+def heel_upright(context: Context) -> Facets:
+    """The heel's sides, end and corners, without its bottom, top, and chamfered edges."""
+    heel = context.facets("heel")
+    return heel.where(np.abs(heel.normal @ context.frame.up) < 0.3)
+
+
+def plane_walls(context: Context) -> Facets:
+    """Straight walls of the pocket."""
+    faces = [f for f in context.body_faces.walls if _is_plane(context, "body", f)]
+    return context.facets("body", faces)
+
+
+def plane_heel(context: Context) -> Facets:
+    """Straight sides and end of the heel."""
+    upright = heel_upright(context)
+    return upright.of_faces(
+        f for f in set(upright.face.tolist()) if _is_plane(context, "heel", f)
+    )
+
+
+def top_edge(context: Context) -> tuple[FloatArray, FloatArray]:
+    """Segments and normals of the pocket's plan at the top."""
+    found = []
+    for face in context.body_faces.walls:
+        facets = context.facets("body", [face])
+        upright = bool(np.abs(facets.normal[:, 2]).max() < 1e-7)
+        heights = facets.points[:, :, 2]
+        z = float(heights.min() + heights.max()) / 2 if upright else -1e-3
+        found.append(section(_stretched(facets) if upright else facets, z))
+    return np.concatenate([s for s, _ in found]), np.concatenate([n for _, n in found])
+
+
+def _stretched(facets: Facets) -> Facets:
+    """An upright wall with level edges, so that one section shows its whole length."""
+    points = facets.points.copy()
+    middle = (points[:, :, 2].min() + points[:, :, 2].max()) / 2
+    points[:, :, 2] = middle + np.sign(points[:, :, 2] - middle) * 1.0
+    return Facets(points, facets.normal, facets.face)
+
+
+def _is_plane(context: Context, part: str, face: int) -> bool:
+    return type(context.faces(part)[face].Surface).__name__ == "Plane"
+
+
+def _finish(context: Context) -> float:
+    return float(context.values["finish.wall"])

@@ -1,0 +1,84 @@
+"""Wood left under and beside the pocket: distances between faces by the kernel."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any
+
+import Part
+
+from ...job.errors import KernelFailure
+from .context import Context
+from .measured import Measured
+from .sides import treble_sign
+
+
+def wood_floor(context: Context) -> Measured:
+    """Least wood [mm] between the pocket's floor and the back, contour and seats included."""
+    found = context.body_faces
+    return _least(context, found.floor, found.bottoms) or Measured.unknown(
+        "the body has no back under the pocket"
+    )
+
+
+def wall_treble(context: Context) -> Measured:
+    """Least wood [mm] between the pocket's treble side and the outline beside it."""
+    return _wall(context, treble_sign(context))
+
+
+def wall_bass(context: Context) -> Measured:
+    """Least wood [mm] between the pocket's bass side and the outline beside it."""
+    return _wall(context, -treble_sign(context))
+
+
+def web(context: Context) -> Measured:
+    """Least wood [mm] between the pocket's walls and the nearest cavity's."""
+    found = context.body_faces
+    nearest = _least(context, found.walls, found.cavity_walls)
+    return nearest or Measured.absent("the body has no cavity")
+
+
+def _wall(context: Context, sign: int) -> Measured:
+    """Outline faces count that look away from the pocket and run beside its side wall.
+
+    The edges' rounds do not count: toward an edge every wall runs out.
+    """
+    faces, box = context.body_faces, context.boxes("body")
+    own = [f for f in faces.walls if (faces.normals[f][:, 1] * sign).min() < -0.7]
+    if not own:
+        return Measured.unknown("the pocket has no side wall there")
+    low, high = min(box[f, 0] for f in own), max(box[f, 3] for f in own)
+    outer = [
+        f for f in faces.outer
+        if (faces.normals[f][:, 1] * sign).max() > 0.5 and box[f, 0] < high and box[f, 3] > low
+        and (box[f, 4] if sign > 0 else -box[f, 1]) > 0
+    ]  # fmt: skip
+    return _least(context, own, outer) or Measured.absent("no cutaway runs beside the pocket")
+
+
+def _least(context: Context, one: Iterable[int], other: Iterable[int]) -> Measured | None:
+    faces = context.faces("body")
+    a, b = ([faces[i] for i in sorted(group)] for group in (one, other))
+    if not a or not b:
+        return None
+    distance, places = distance_between(_compound(a), _compound(b))
+    return Measured(distance, places[0])
+
+
+Point = tuple[float, float, float]
+
+
+def distance_between(one: Any, other: Any) -> tuple[float, tuple[Point, Point]]:
+    """Least distance [mm] between two shapes and a point on each, by the kernel.
+
+    Raises KernelFailure where the kernel gives none.
+    """
+    distance, pairs, _ = one.distToShape(other)
+    if distance < 0 or not pairs:
+        raise KernelFailure("the kernel gave no distance between two faces")
+    first, second = pairs[0]
+    return float(distance), ((first.x, first.y, first.z), (second.x, second.y, second.z))
+
+
+def _compound(shapes: list[Any]) -> Any:
+    return shapes[0] if len(shapes) == 1 else Part.makeCompound(shapes)

@@ -1,0 +1,138 @@
+"""Rooms between faces seen along an axis: against dense rays, exact answers and each other."""
+
+import numpy as np
+import pytest
+
+Part = pytest.importorskip("Part")
+from FreeCAD import Placement, Rotation, Vector  # noqa: E402
+
+from freecad_neckfit.solids.measure.columns import highest  # noqa: E402
+from freecad_neckfit.solids.measure.context import Context  # noqa: E402
+from freecad_neckfit.solids.measure.overlay import overlay  # noqa: E402
+from freecad_neckfit.solids.measure.surfaces import height_on  # noqa: E402
+
+pytestmark = pytest.mark.freecad
+
+
+def facets(shape, sign):
+    return Context({"part": shape}, {}).facets("part").facing(axis=2, sign=sign)
+
+
+def gap(upper, lower):
+    return overlay(facets(upper, -1), facets(lower, 1)).least()
+
+
+def box(size, at):
+    return Part.makeBox(*size, Vector(*at))
+
+
+def turned(shape, angles, at=(0, 0, 0)):
+    return shape.copy().transformed(Placement(Vector(*at), Rotation(*angles)).toMatrix(), copy=True)
+
+
+@pytest.mark.parametrize("room", [2.5, 0.02, 0.0, -0.02, -3.0])
+def test_parallel_faces(room):
+    value, _ = gap(box((20, 30, 5), (0, 0, room)), box((50, 60, 10), (-9, -7, -10)))
+    assert value == pytest.approx(room, abs=1e-12)
+
+
+def test_a_tilted_face_is_nearest_at_its_low_edge():
+    slab = turned(box((20, 30, 5), (0, -15, 0)), (0, -2.0, 0), at=(0, 0, 0.4))
+    value, place = gap(slab, box((50, 60, 10), (-9, -30, -10)))
+    assert value == pytest.approx(0.4, abs=1e-9)
+    assert place[0] == pytest.approx(0.0, abs=1e-9)
+
+
+def test_parts_that_share_no_column_have_no_room():
+    assert gap(box((5, 5, 5), (100, 0, 3)), box((50, 60, 10), (-9, -30, -10))) is None
+
+
+@pytest.mark.parametrize("radius", [300.0, 1500.0, 4000.0])
+def test_a_plane_over_a_dome(radius):
+    dome = Part.makeSphere(radius, Vector(0, 0, -radius)).common(
+        box((80, 80, 40), (-40, -40, -30))
+    )
+    value, place = gap(box((50, 40, 5), (-25, -20, 0.3)), dome)
+    assert value == pytest.approx(0.3, abs=0.002)
+    assert np.hypot(*place[:2]) < np.sqrt(2 * radius * 0.004) + 0.5
+
+
+def test_least_room_agrees_with_dense_rays():
+    """Random tilted prisms over random prisms, on a raster of rays worked out by plane formulas."""
+    rng = np.random.default_rng(11)
+    for _ in range(6):
+        upper = turned(box((30, 20, 5), (-15, -10, 0)), (rng.uniform(0, 360), rng.uniform(-5, 5),
+                       rng.uniform(-5, 5)), at=(*rng.uniform(-4, 4, 2), 6))  # fmt: skip
+        lower = turned(box((40, 25, 5), (-20, -12, -5)), (rng.uniform(0, 360), rng.uniform(-5, 5),
+                       rng.uniform(-5, 5)))  # fmt: skip
+        value, _ = gap(upper, lower)
+        x = np.linspace(-25, 25, 401)
+        plan = np.stack(np.meshgrid(x, x), axis=-1).reshape(-1, 2)
+        up, down = _planes(lower, 1), _planes(upper, -1)
+        over, under = _face_height(down, plan), _face_height(up, plan)
+        # The largest downward and upward faces alone: the others are sides on edge.
+        rays = np.nanmin(over - under)
+        assert value <= rays + 1e-9
+        assert rays - value < 0.125 * 2 * np.tan(np.radians(10)) + 1e-9
+
+
+def _planes(shape, sign):
+    """Corner points and normal of the face that looks up or down most squarely."""
+    face = max(shape.Faces, key=lambda f: sign * f.normalAt(0, 0).z)
+    normal = face.normalAt(0, 0)
+    wire = face.OuterWire.OrderedVertexes
+    return np.array([(v.X, v.Y, v.Z) for v in wire]), np.array([normal.x, normal.y, normal.z])
+
+
+def _face_height(plane, plan):
+    corners, normal = plane
+    inside = np.ones(len(plan), dtype=bool)
+    turn = np.sign(normal[2])
+    for here, there in zip(corners, np.roll(corners, -1, axis=0), strict=True):
+        edge, off = there[:2] - here[:2], plan - here[:2]
+        inside &= turn * (edge[0] * off[:, 1] - edge[1] * off[:, 0]) >= -1e-9
+    if not inside.any():
+        return _face_height((corners[::-1], normal), plan)
+    height = corners[0, 2] - (plan - corners[0, :2]) @ normal[:2] / normal[2]
+    return np.where(inside, height, np.nan)
+
+
+def test_areas_of_common_parts_add_up():
+    one, other = box((20, 30, 5), (0, 0, 1)), box((15, 60, 5), (5, 10, -5))
+    found = overlay(facets(one, -1), facets(other, 1))
+    assert found.area.sum() == pytest.approx(15 * 20, abs=1e-9)
+
+
+def test_seen_along_x_and_y_as_along_z():
+    one, other = box((4, 9, 6), (3.25, 1, 1)), box((3, 20, 20), (0, 0, 0))
+    along_x = overlay(
+        Context({"p": one}, {}).facets("p").facing(axis=0, sign=-1),
+        Context({"p": other}, {}).facets("p").facing(axis=0, sign=1), axis=0,
+    )  # fmt: skip
+    value, place = along_x.least()
+    assert value == pytest.approx(0.25, abs=1e-12)
+    assert place[0] == pytest.approx(3.25)
+
+
+def test_clipping_at_a_plane_keeps_the_right_side():
+    part = facets(box((20, 30, 5), (-8, 0, 1)), -1)
+    kept = part.clipped(axis=0, at=0.0, above=True)
+    assert kept.points[:, :, 0].min() == pytest.approx(0.0, abs=1e-12)
+    assert kept.points[:, :, 0].max() == pytest.approx(12.0)
+    other = part.clipped(axis=0, at=0.0, above=False)
+    area = sum(np.linalg.norm(np.cross(t[1] - t[0], t[2] - t[0])) / 2
+               for t in (*kept.points, *other.points))  # fmt: skip
+    assert area == pytest.approx(600.0)
+
+
+def test_columns_find_the_highest_face():
+    up = facets(box((10, 10, 4), (0, 0, 0)).fuse(box((5, 5, 9), (0, 0, 0))), 1)
+    assert highest(up, np.array([[2.0, 2.0], [8.0, 8.0], [50.0, 0.0]])).tolist() == [9, 4, -np.inf]
+
+
+def test_a_surface_is_carried_on_beyond_its_face():
+    sphere = Part.makeSphere(1000, Vector(0, 0, -1000)).common(box((20, 20, 20), (-10, -10, -10)))
+    face = max(sphere.Faces, key=lambda f: f.CenterOfMass.z)
+    height = height_on(face, np.array([[0.0, 0.0], [30.0, 40.0]]))
+    assert height[0] == pytest.approx(0.0, abs=1e-9)
+    assert height[1] == pytest.approx(np.sqrt(1000**2 - 50**2) - 1000, abs=1e-9)

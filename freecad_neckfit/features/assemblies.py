@@ -39,7 +39,7 @@ def keep(joint: Any, digest: str, assembly: Any) -> None:
 
 def job_of(joint: Any, stated: dict[str, Any]) -> Job:
     """The joint as a job. Raises CannotBuild for what is impossible as wood and metal."""
-    job = Job.of(str(joint.JobName), stated, source=str(joint.Label))
+    job = Job.of(stated.get("job.name") or str(joint.Label), stated, source=str(joint.Label))
     refuse_impossible(job.values, joint.Label)
     return job
 

@@ -29,7 +29,7 @@ def back_height(v: Values, x: float) -> float:
 
 
 def deepest(v: Values) -> tuple[float, float]:
-    """Least wood [mm] under the floor and the X [mm] where it is: at mouth, contour's end or wall."""
+    """Least wood [mm] under the floor, and its X [mm]: mouth, contour's end or wall."""
     mouth = -float(v["pocket.length"])
     bend = min(mouth + float(v["body.contour_length"]), 0.0)
     return min((floor_height(v, x) - back_height(v, x), x) for x in (mouth, bend, 0.0))

@@ -1,0 +1,67 @@
+"""The options of a job file as text in a document: differences from the base, part files resolved."""
+
+from __future__ import annotations
+
+import json
+from typing import Any
+
+from ..job.joint import Job, JobFile
+from ..job.layers import Layer, Said, Tables
+from ..job.parameters import ALL
+from ..job.quantity import Kind
+
+
+def packed(file: JobFile) -> str:
+    """The options as JSON; empty where the file has none."""
+    if not file.options:
+        return ""
+    return json.dumps([_differences(file.base, option) for option in file.options])
+
+
+def unpacked(text: str, *, source: str) -> dict[str, Tables]:
+    """The options' tables by name; ``source`` is what their values are said to come from."""
+    return {
+        option["name"]: Tables(
+            own=Layer(
+                {key: Said(_inner(key, value), source) for key, value in option["values"].items()},
+                {key: Said((low, high), source) for key, (low, high) in option["limits"].items()},
+            ),
+            defaults=tuple(option["defaults"]),
+        )
+        for option in json.loads(text or "[]")
+    }
+
+
+def _differences(base: Job, option: Job) -> dict[str, Any]:
+    """What an option states otherwise than the base, and what it leaves to its default again."""
+    was, now = _plain(base.stated), _plain(option.stated)
+    limits_were, limits = base.stated_tolerances, option.stated_tolerances
+    # Deviations alone cannot be left to their default: the value is left too, and stated anew.
+    unlimited = {key for key in limits_were if key not in limits}
+    defaults = {key for key in was if key not in now} | unlimited
+    return {
+        "name": option.name,
+        "values": {
+            key: value
+            for key, value in now.items()
+            if key not in was or was[key] != value or key in unlimited
+        },
+        "limits": {
+            key: list(pair) for key, pair in limits.items() if limits_were.get(key) != pair
+        },
+        "defaults": [key for key in ALL if key in defaults],
+    }
+
+
+def _plain(stated: dict[str, Any]) -> dict[str, Any]:
+    return {key: getattr(value, "tolist", lambda v=value: v)() for key, value in stated.items()}
+
+
+def _inner(key: str, value: Any) -> Any:
+    import numpy as np
+
+    if ALL[key].many:
+        return np.array(value, dtype=float)
+    if ALL[key].kind is Kind.POINTS:
+        return [(float(x), float(y)) for x, y in value]
+    return value

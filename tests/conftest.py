@@ -15,6 +15,10 @@ os.environ["FREECAD_USER_HOME"] = USER_HOME.name
 
 CHECKOUT = Path(__file__).resolve().parent.parent
 
+# Documents bring their proxies back only where the add-on is installed.
+(Path(USER_HOME.name) / "Mod").mkdir()
+(Path(USER_HOME.name) / "Mod" / "NeckFit").symlink_to(CHECKOUT)
+
 
 def _why_no_freecad() -> str | None:
     try:

@@ -31,9 +31,20 @@ def bring_up_to_date(obj: Any) -> None:
     with values.writing():
         for number in range(max(version, 1), CURRENT):
             STEPS[number](obj)
-        add_properties(obj, role_of(obj))
+        if add_properties(obj, role_of(obj)):
+            _show_new(obj)
         if version != CURRENT:
             setattr(obj, SCHEMA, CURRENT)
+
+
+def _show_new(obj: Any) -> None:
+    """Show in new properties what is worked out; FreeCAD would forget a mark to recompute them."""
+    try:
+        values.show_worked_out(obj)
+    except BadInput as refusal:
+        import FreeCAD
+
+        FreeCAD.Console.PrintWarning(f"{refusal}\n")
 
 
 def refuse_newer(obj: Any) -> None:

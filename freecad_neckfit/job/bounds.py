@@ -7,7 +7,7 @@ from typing import Any
 from .errors import BadInput
 from .parameter import Parameter
 from .quantity import Kind, Units
-from .show import show_value
+from .show import compact_length, show_value
 from .words import nearest, shown
 
 
@@ -20,10 +20,9 @@ def in_bounds(p: Parameter, value: Any, *, raw: object, name: str, units: Units)
         _refuse_unknown_choice(p, value, name=name)
     elif p.low is not None and p.high is not None and not p.low <= value <= p.high:
         side = "below" if value < p.low else "above"
-        low, high = (_limit(p, bound, units) for bound in (p.low, p.high))
         raise BadInput(
-            f"{name}: {_written(p, raw, units)} lies {side} what is permitted; state {low} to "
-            f"{high}."
+            f"{name}: {_written(p, raw, units)} lies {side} what is permitted; "
+            f"state {_range(p, units)}."
         )
 
 
@@ -36,9 +35,22 @@ def _refuse_unknown_choice(p: Parameter, value: str, *, name: str) -> None:
     raise BadInput(f"{name}: {shown(value)} is none of its choices{hint}; write one of {known}.")
 
 
-def _limit(p: Parameter, bound: float, units: Units) -> str:
-    value = int(bound) if p.kind is Kind.COUNT else bound
-    return show_value(value, kind=p.kind, units=units)
+def _range(p: Parameter, units: Units) -> str:
+    """Return the permitted range in the declaration's own unit: rounded inches may lie outside."""
+    low, high = _bounds(p, Units.MM)
+    if p.kind is not Kind.LENGTH or units is Units.MM:
+        return f"{low} to {high}"
+    inches = " to ".join(_bounds(p, Units.INCH))
+    return f"{low} to {high} ({inches})"
+
+
+def _bounds(p: Parameter, units: Units) -> tuple[str, str]:
+    bounds = (int(b or 0) if p.kind is Kind.COUNT else float(b or 0) for b in (p.low, p.high))
+    if p.kind is Kind.LENGTH:
+        low, high = (compact_length(bound, units=units) for bound in bounds)
+    else:
+        low, high = (show_value(bound, kind=p.kind, units=units) for bound in bounds)
+    return low, high
 
 
 def _written(p: Parameter, raw: object, units: Units) -> str:

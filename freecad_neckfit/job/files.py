@@ -24,8 +24,10 @@ def load_table(path: Path) -> dict[str, Any]:
     """
     name = plain_name(path)
     data = load_bytes(path, largest=LARGEST_FILE)
+    text = ""
     try:
-        return tomllib.loads(data.decode("utf-8-sig"))
+        text = data.decode("utf-8-sig")
+        return tomllib.loads(text)
     except UnicodeDecodeError as error:
         raise BadInput(
             f"{name} is not UTF-8 text (byte {error.start + 1}); save it as UTF-8."
@@ -34,7 +36,7 @@ def load_table(path: Path) -> dict[str, Any]:
         raise BadInput(f"{name} nests its tables or lists too deeply; make them flat.") from None
     except ValueError as error:
         # Besides its own error the parser lets through those of numbers and dates.
-        raise BadInput(_broken(name, str(error))) from None
+        raise BadInput(_broken(name, str(error), text=text)) from None
 
 
 def load_bytes(path: Path, *, largest: int) -> bytes:
@@ -59,6 +61,14 @@ def load_bytes(path: Path, *, largest: int) -> bytes:
     return data
 
 
+def resolved(path: Path) -> Path:
+    """Return the path without links and dots, or as it is where links lead in a circle."""
+    try:
+        return path.resolve()
+    except (OSError, RuntimeError):  # opening the file will tell why
+        return path
+
+
 def plain_name(path: Path) -> str:
     """Return the file's name without its folder, safe to print in one line."""
     return plain(path.name or path)
@@ -70,8 +80,11 @@ def plain(text: object) -> str:
     return line if len(line) <= 120 else f"…{line[-119:]}"
 
 
-def _broken(name: str, complaint: str) -> str:
+def _broken(name: str, complaint: str, *, text: str) -> str:
     place = _PLACE.search(complaint)
     where = f", {place['place']}" if place else ""
+    # The parser calls it the end of the document; an editor shows lines.
+    last = text.rstrip("\n").count("\n") + 1
+    where = where.replace("end of document", f"line {last}, at its end,")
     what = plain(_PLACE.sub("", complaint)).rstrip(".")
     return f"{name}{where} is not valid TOML: {what[:1].lower()}{what[1:]}; correct it there."

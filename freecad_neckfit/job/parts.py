@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import Any
 
 from .errors import BadInput
-from .files import load_table, plain, plain_name
+from .files import load_table, plain, plain_name, resolved
 from .layers import Layer, Part
 from .quantity import Kind, Units, read_value
 from .tables import Where, read_tables
@@ -44,7 +44,7 @@ class Shelf:
         return part
 
     def _part(self, path: Path, *, says: str) -> Part:
-        real = _real(path)
+        real = resolved(path)
         if real in self._open:
             chain = " → ".join(plain_name(p) for p in (*self._open, real))
             raise BadInput(
@@ -72,13 +72,6 @@ class Shelf:
             groups, where=where, open_part=lambda w, g: self.take(w, g, where=where)
         )
         return tables.merged(name=where.file)
-
-
-def _real(path: Path) -> Path:
-    try:
-        return path.resolve()
-    except (OSError, RuntimeError):  # links that lead in a circle; opening the file tells why
-        return path
 
 
 def _table(path: Path, *, says: str) -> dict[str, Any]:

@@ -11,7 +11,7 @@ import numpy as np
 
 from .bounds import in_bounds
 from .errors import BadInput
-from .files import plain
+from .files import plain, resolved
 from .layers import Layer, Part, Said, Tables
 from .parameter import Parameter
 from .parameters import ALL, GROUPS, LISTS
@@ -126,7 +126,7 @@ def _read_one(p: Parameter, raw: Any, *, where: Where) -> Any:
         raise BadInput(f"{name}: {len(raw)} points are too many; state at most {MOST_POINTS}.")
     value = read_value(raw, kind=p.kind, bare=where.bare, name=name)
     if p.kind is Kind.PATH and value:
-        return str(where.folder / str(value))
+        return str(resolved(where.folder / str(value)))
     in_bounds(p, value, raw=raw, name=name, units=where.bare)
     return value
 

@@ -75,7 +75,7 @@ class _Writer:
                 yield self._rows(group, tables.own, prefix=prefix)
                 continue
             lines = [f"[{prefix}{group}]"]
-            if group == "job" and not prefix:
+            if group == "job" and not prefix and self._names_units(tables):
                 lines.append(f"units = {_quoted('inch' if self.units is Units.INCH else 'mm')}")
             if group in tables.parts:
                 lines.append(f"from = {_quoted(self._relative(tables.parts[group].path))}")
@@ -87,6 +87,9 @@ class _Writer:
             if len(lines) > 1:
                 yield "\n".join(lines)
         yield self._tolerances(tables.own, prefix=prefix)
+
+    def _names_units(self, tables: Tables) -> bool:
+        return self.units is Units.INCH or "job.units" in tables.own.values
 
     def _rows(self, group: str, layer: Layer, *, prefix: str) -> str:
         columns = {p: layer.values[p.key].value for p in ALL.values()

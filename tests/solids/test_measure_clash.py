@@ -118,8 +118,8 @@ def test_a_lying_cylinder_on_a_plane_touches():
 
 @pytest.mark.parametrize("into", [0.02, 0.2])
 def test_a_dome_pressed_into_a_plane_from_below(into):
-    dome = Part.makeSphere(1500, Vector(0, 0, -1500)).common(box((60, 60, 30), (-30, -30, -20)))
-    block = box((40, 30, 5), (-20, -15, -into))
+    dome = Part.makeSphere(1500, Vector(0, 0, -1500)).common(box((30, 30, 30), (-15, -15, -20)))
+    block = box((20, 16, 5), (-10, -8, -into))
     assert clash_of(block, dome).depth == pytest.approx(into, abs=2e-3)
 
 

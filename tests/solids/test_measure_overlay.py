@@ -49,10 +49,8 @@ def test_parts_that_share_no_column_have_no_room():
 
 @pytest.mark.parametrize("radius", [300.0, 1500.0, 4000.0])
 def test_a_plane_over_a_dome(radius):
-    dome = Part.makeSphere(radius, Vector(0, 0, -radius)).common(
-        box((80, 80, 40), (-40, -40, -30))
-    )
-    value, place = gap(box((50, 40, 5), (-25, -20, 0.3)), dome)
+    dome = Part.makeSphere(radius, Vector(0, 0, -radius)).common(box((24, 24, 40), (-12, -12, -30)))
+    value, place = gap(box((16, 14, 5), (-8, -7, 0.3)), dome)
     assert value == pytest.approx(0.3, abs=0.002)
     assert np.hypot(*place[:2]) < np.sqrt(2 * radius * 0.004) + 0.5
 

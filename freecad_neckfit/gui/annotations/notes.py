@@ -127,8 +127,17 @@ def headline(notes: Iterable[Note]) -> tuple[str, ...]:
     else:
         answer = "fits" if notes else "nothing was checked"
     told = [state for state in State if state not in (State.TELLS, State.ABSENT)]
-    tally = ", ".join(f"{counts[s]} {s.value}" for s in told if counts[s])
+    tally = ", ".join(f"{counts[s]} {_MANY.get(s, s.value)}" for s in told if counts[s])
     return (answer.upper(), tally) if tally else (answer.upper(),)
+
+
+_MANY = {
+    State.INTERFERES: "interfering",
+    State.DISAGREES: "on which the tool disagrees",
+    State.TOUCHES: "touching",
+    State.FITS: "fitting",
+}
+"""Words that suit one finding and many."""
 
 
 def element_of(finding_id: str) -> str:

@@ -114,7 +114,7 @@ def _binding(v: Values) -> Iterator[str]:
             f"{mm(v, narrowest)} wide; make it narrower."
         )
     if 0 < width < 0.05:
-        yield f"neck.binding_width: {width:.4f} mm is too thin to exist; state 0 or more than 0.05 mm."
+        yield (f"neck.binding_width: {width:.4f} mm is too thin; state 0 or at least 0.05 mm.")
 
 
 def _rod(v: Values) -> Iterator[str]:

@@ -131,9 +131,7 @@ def _plate_edge(context: Context) -> tuple[FloatArray, FloatArray]:
     return section(plate, float(z.min() + z.max()) / 2)
 
 
-def _room(
-    points: FloatArray, wall: tuple[FloatArray, FloatArray], level: float
-) -> Measured | None:
+def _room(points: FloatArray, wall: tuple[FloatArray, FloatArray], level: float) -> Measured | None:
     if not len(points) or not len(wall[0]):
         return None
     room, _ = signed_room(points, *wall)

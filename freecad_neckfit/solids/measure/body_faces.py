@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 
 from ...job.arrays import FloatArray
-from .columns import heights
+from .columns import crossings
 from .failures import NotFound
 from .surfaces import height_on
 
@@ -125,7 +125,7 @@ def _floor(context: Context, looks_up: list[int]) -> set[int]:
         for i in planes
     }
     for index in sorted(planes, key=lambda i: off[i]):
-        if np.isfinite(heights(context.facets("body", [index]), spots[:, :2])).any():
+        if len(crossings(context.facets("body", [index]), spots[:, :2])[0]):
             return {index}
     raise NotFound("no level face of the body lies under the heel's bottom")
 

@@ -23,17 +23,19 @@ from .columns import next_above, next_below
 from .facets import Facets
 from .measured import Place
 from .overlay import Overlay, overlay
-from .sections import section, to_segments
+from .sections import to_section
 
 BAND = 0.01
 """Parts that overlap no deeper than this [mm] touch."""
 SURE = 1e-7
 """Overlap along Z below this [mm] is rounding."""
+SAME = 1e-6
+"""Corners closer than this [mm] are one."""
 WITHIN = 1e-5
 """Share of the way from a common part's corner to its middle at which columns are looked up."""
 LEVELS = (1e-3, 0.5, 1 - 1e-3)
 """Where in the height of the overlap its edge in the plan is looked for."""
-BATCH = 12
+BATCH = 32
 
 
 @dataclass(frozen=True)
@@ -62,6 +64,11 @@ class Columns:
     pair: NDArray[np.int64]
     rank: FloatArray
 
+    @property
+    def by_height(self) -> float:
+        """Height [mm] by which one part would have to be lifted or lowered to be free."""
+        return float(min(self.lift.max(), self.drop.max()))
+
     def where(self, mask: NDArray[Any]) -> Columns:
         """The columns where ``mask`` is true, or at these indices."""
         return Columns(self.plan[mask], self.lift[mask], self.drop[mask], self.bottom[mask],
@@ -87,9 +94,10 @@ def clash(one: Part, other: Part) -> Clash:
         return NONE
     columns = _columns(found, one, other)
     worst = NONE
-    for pair in np.unique(columns.pair):
-        here = _depth(columns.where(columns.pair == pair), one.all(), other.all())
-        worst = max(worst, here, key=lambda c: c.depth)
+    groups = [columns.where(columns.pair == pair) for pair in np.unique(columns.pair)]
+    for group in sorted(groups, key=lambda g: -g.by_height):
+        if group.by_height > worst.depth:
+            worst = max(worst, _depth(group, one.all(), other.all()), key=lambda c: c.depth)
     if worst is NONE:
         return NONE
     shared = found.plan[found.valid]
@@ -112,15 +120,32 @@ def _columns(found: Overlay, one: Part, other: Part) -> Columns:
     pairs = np.broadcast_to(pair[:, None], valid.shape)[valid]
     inner = (plan + (found.centre[:, None] - plan) * WITHIN)[valid]
     plan, a0, b1, rank = plan[valid], ends[0][valid], ends[1][valid], rank[valid]
+    one_each = _without_repeats(pairs, plan, a0 - b1, rank)
+    pairs, inner, plan = pairs[one_each], inner[one_each], plan[one_each]
+    a0, b1, rank = a0[one_each], b1[one_each], rank[one_each]
     a1, b0 = next_above(one.up(), inner, a0), next_below(other.down(), inner, b1)
     bottom, top = np.maximum(a0, b0), np.minimum(a1, b1)
     real = (top - bottom > SURE) & np.isfinite(a1) & np.isfinite(b0)
     return Columns(plan, b1 - a0, a1 - b0, bottom, top, pairs, rank).where(real)
 
 
+def _without_repeats(
+    pairs: NDArray[np.int64], plan: FloatArray, gap: FloatArray, rank: FloatArray
+) -> NDArray[np.int64]:
+    """Indices that leave out corners shared by neighbouring triangles, and those far from contact.
+
+    Of a corner that several common parts share, the one within the largest is kept.
+    """
+    by_rank = np.argsort(-rank, kind="stable")
+    by_rank = by_rank[gap[by_rank] < 0]
+    keys = np.column_stack([pairs, np.round(plan / SAME), np.round(gap / SAME)])[by_rank]
+    _, first = np.unique(keys, axis=0, return_index=True)
+    return np.asarray(by_rank[np.sort(first)])
+
+
 def _depth(columns: Columns, one: Facets, other: Facets) -> Clash:
     lift, drop = float(columns.lift.max()), float(columns.drop.max())
-    by_height = min(lift, drop)
+    by_height = columns.by_height
     shift, place = 0.0, (0.0, 0.0, 0.0)
     columns = columns.where(np.argsort(-columns.rank, kind="stable"))
     for start in range(0, len(columns.pair), BATCH):
@@ -140,20 +165,13 @@ def _depth(columns: Columns, one: Facets, other: Facets) -> Clash:
 
 def _widest(columns: Columns, one: Facets, other: Facets) -> tuple[float, Place]:
     """Largest distance [mm] in the plan from a column to an edge of either part, and where."""
-    best, place = 0.0, (0.0, 0.0, 0.0)
-    levels = np.concatenate([columns.bottom + (columns.top - columns.bottom) * s for s in LEVELS])
+    levels = [columns.bottom + (columns.top - columns.bottom) * s for s in LEVELS]
     plan = np.concatenate([columns.plan] * len(LEVELS))
-    keys = np.round(levels, 8)
-    for key in np.unique(keys):
-        here = keys == key
-        z = float(levels[here][0])
-        apart = [to_segments(plan[here], section(part, z)[0])[0] for part in (one, other)]
-        far = np.maximum(*apart)
-        index = int(far.argmax())
-        if far[index] > best:
-            x, y = (float(a) for a in plan[here][index])
-            best, place = float(far[index]), (x, y, z)
-    return best, place
+    points = np.column_stack([plan, np.concatenate(levels)])
+    far = np.maximum(to_section(one, points), to_section(other, points))
+    index = int(far.argmax())
+    x, y, z = (float(a) for a in points[index])
+    return float(far[index]), (x, y, z)
 
 
 def volume(one: Any, other: Any, found: Clash) -> float:

@@ -35,9 +35,7 @@ def between(names: tuple[str, ...], other: str) -> Callable[[Context], Measured]
     return measure
 
 
-def _volume(
-    context: Context, found: list[tuple[str, Clash]], other: str
-) -> dict[str, object]:
+def _volume(context: Context, found: list[tuple[str, Clash]], other: str) -> dict[str, object]:
     """The volume, or why there is none: the depth stands without it."""
     total = 0.0
     for name, one in found:

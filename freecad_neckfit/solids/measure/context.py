@@ -78,9 +78,7 @@ class Context:
         if key not in self._facets:
             face = self.faces(name)[index]
             pieces = [face] if window is None else _cropped(face, window)
-            self._facets[key] = joined(
-                [facets_of(p, index, fine=accuracy(p)) for p in pieces]
-            )
+            self._facets[key] = joined([facets_of(p, index, fine=accuracy(p)) for p in pieces])
         return self._facets[key]
 
     def planes(self, name: str) -> FloatArray:

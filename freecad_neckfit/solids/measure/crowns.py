@@ -28,8 +28,8 @@ class Strings:
     """Where strings run in the neck frame [mm]; strings on the first axis, treble first.
 
     ``x_nut``, ``y_nut``, ``x_saddle``, ``y_saddle``: (s,). ``x``, ``z``: (s, n) the highest
-    point of the crowns 1 … N. ``nut``: (s,) height of the open string where it leaves the nut; ``saddle``:
-    (s,) its height on the saddle, as the set-up asks.
+    point of the crowns 1 … N. ``nut``: (s,) height of the open string where it leaves the nut;
+    ``saddle``: (s,) its height on the saddle, as the set-up asks.
     """
 
     x_nut: FloatArray

@@ -100,7 +100,9 @@ def accuracy(face: Any) -> float:
     if kind == "Plane":
         found = [_edge_accuracy(e.Curve) for e in face.Edges]
         return min(found, default=STRAIGHT)
-    return _for_radius(float(face.Surface.Radius)) if kind == "Cylinder" else FREE_FORM
+    if kind in ("Cylinder", "Cone", "Sphere"):
+        return _for_radius(float(face.Surface.Radius))
+    return _for_radius(float(face.Surface.MinorRadius)) if kind == "Toroid" else FREE_FORM
 
 
 def _edge_accuracy(curve: Any) -> float:

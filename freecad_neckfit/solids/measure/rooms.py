@@ -7,12 +7,19 @@ from dataclasses import dataclass
 import numpy as np
 
 from ...job.arrays import FloatArray
-from .columns import heights
+from .columns import highest, next_above
 from .context import Context
 from .facets import Facets, joined
-from .measured import Measured
-from .overlay import overlay
+from .measured import Measured, Place
+from .overlay import Overlay, overlay
+from .surfaces import height_on
 
+SLIVER = 1e-5
+"""Parts that share less than this in plan [mm2] only meet at an edge."""
+NEAR = 0.01
+"""Triangles may lie this far [mm] from the curved face they stand for, and more."""
+MOST = 40
+"""So many of the nearest common parts are looked up on the surface."""
 BINDINGS = ("binding_treble", "binding_bass")
 
 
@@ -56,13 +63,53 @@ def _down(context: Context, names: tuple[str, ...]) -> Facets:
 def _least(context: Context, over: Facets) -> Measured | None:
     best: Measured | None = None
     for name, under, finish in supports(context):
-        found = overlay(over, under).least() if len(over) and len(under) else None
+        if not len(over) or not len(under):
+            continue
+        laid = overlay(over, under)
+        laid = laid.only(laid.area > SLIVER)  # edges that only meet share no room
+        found = _exact(context, name, laid, under)
         if found is None:
             continue
         room, place = found[0] - finish, found[1]
         if best is None or room < best.value:
             best = Measured(room, place, detail={"over": name})
     return best
+
+
+def _exact(context: Context, name: str, laid: Overlay, under: Facets) -> tuple[float, Place] | None:
+    """The least distance, with a curved face below looked up on its surface where it is nearest.
+
+    Triangles of a hollow-free top lie a little too low; over the few that come near the least
+    the surface itself is asked, at the corners of each common part and on the way to its middle.
+    """
+    best = laid.least()
+    part = "body" if name == "top" else name
+    if best is None or not context.has(part):
+        return best
+    near = laid.only(laid.gap.min(axis=1) < best[0] + NEAR)
+    curved = np.isnan(context.planes(part)[under.face[near.lower], 2])
+    near = near.only(curved)
+    if not len(near.upper):
+        return best
+    first = np.argsort(near.gap.min(axis=1), kind="stable")[:MOST]
+    for pair in first:
+        spots, heights_over = _spots(near, int(pair))
+        face = context.faces(part)[int(under.face[near.lower[pair]])]
+        room = heights_over - height_on(face, spots)
+        k = int(room.argmin())
+        if room[k] < best[0]:
+            best = float(room[k]), (float(spots[k, 0]), float(spots[k, 1]), float(heights_over[k]))
+    return best
+
+
+def _spots(laid: Overlay, pair: int) -> tuple[FloatArray, FloatArray]:
+    """Corners and middle of one common part, points halfway; heights on the upper part."""
+    real = laid.valid[pair]
+    corners = np.column_stack([laid.plan[pair][real], laid.high[pair][real]])
+    middle = corners.mean(axis=0)
+    half = (corners + middle) / 2
+    points = np.concatenate([corners, half, middle[None]])
+    return points[:, :2], points[:, 2]
 
 
 @dataclass(frozen=True)
@@ -86,24 +133,9 @@ def gap_map(context: Context, *, step: float = 0.5) -> GapMap | None:
     low, high = board.points.min(axis=(0, 1)), board.points.max(axis=(0, 1))
     x, y = (np.arange(low[k] + step / 2, high[k], step) for k in (0, 1))
     plan = np.stack(np.meshgrid(x, y, indexing="ij"), axis=-1).reshape(-1, 2)
-    over = _raster(board, plan, lowest=True)
+    over = next_above(board, plan, np.full(len(plan), -np.inf))
     under = np.full(len(plan), -np.inf)
     for _, facets, finish in supports(context):
-        under = np.fmax(under, _raster(facets, plan, lowest=False) + finish)
+        under = np.maximum(under, highest(facets, plan) + finish)
     gap = np.where(np.isfinite(over) & np.isfinite(under), over - under, np.nan)
     return GapMap(x, y, gap.reshape(len(x), len(y)))
-
-
-def _raster(facets: Facets, plan: FloatArray, *, lowest: bool) -> FloatArray:
-    """Lowest or highest triangle at each point, +inf or -inf where there is none."""
-    best = np.full(len(plan), np.inf if lowest else -np.inf)
-    if not len(facets):
-        return best
-    choose = np.fmin if lowest else np.fmax
-    for index in range(len(facets)):
-        one = facets.where(np.arange(len(facets)) == index)
-        box = one.points[0, :, :2]
-        near = np.all((plan >= box.min(axis=0)) & (plan <= box.max(axis=0)), axis=1)
-        if near.any():
-            best[near] = choose(best[near], heights(one, plan[near])[:, 0])
-    return best

@@ -13,7 +13,7 @@ from .facets import Facets
 from .failures import NotFound
 from .measured import Measured
 from .sections import section, signed_room
-from .sides import NUDGE, heel_upright
+from .sides import NUDGE, full_section, heel_upright
 from .wood import distance_between
 
 
@@ -67,11 +67,8 @@ def screw_edge(context: Context) -> Measured:
     if not screws:
         return _none()
     upright = heel_upright(context)
-    in_neck = Facets(
-        frame.to_neck(upright.points), _turned(frame, upright.normal), upright.face
-    )
-    z = float(in_neck.points[:, :, 2].min()) + NUDGE
-    outline = section(in_neck, z)
+    in_neck = Facets(frame.to_neck(upright.points), _turned(frame, upright.normal), upright.face)
+    outline = section(in_neck, full_section(context) + NUDGE)
     room = np.array([
         -signed_room(frame.to_neck(np.array([s.entry, s.tip]))[:, :2], *outline)[0].max()
         for s in screws

@@ -13,10 +13,37 @@ def section(facets: Facets, z: float) -> tuple[FloatArray, FloatArray]:
 
     Normals (m, 2) are unit vectors in the plan. Triangles that only touch the level give none.
     """
-    height = facets.points[:, :, 2] - z
-    above = height > 0
+    above = facets.points[:, :, 2] > z
     cut = above.any(axis=1) & ~above.all(axis=1)
-    points, height, above = facets.points[cut], height[cut], above[cut]
+    segments = _cut(facets.points[cut], np.full(int(cut.sum()), z))
+    normal = facets.normal[cut][:, :2]
+    size = np.linalg.norm(normal, axis=1)
+    flat = size > 0
+    return segments[flat], normal[flat] / size[flat, None]
+
+
+def to_section(facets: Facets, points: FloatArray) -> FloatArray:
+    """(k,) plan distance [mm] of points (k, 3) to the triangles' section at each point's level.
+
+    Infinite where nothing is cut at that level.
+    """
+    heights, z = facets.points[:, :, 2], points[:, 2]
+    lowest, highest = heights.min(axis=1), heights.max(axis=1)
+    i, j = np.nonzero((highest > z[:, None]) & (lowest <= z[:, None]))
+    segments = _cut(facets.points[j], z[i])
+    start, along = segments[:, 0], segments[:, 1] - segments[:, 0]
+    off = points[i, :2] - start
+    square = np.maximum((along**2).sum(axis=1), 1e-300)
+    share = np.clip((off * along).sum(axis=1) / square, 0.0, 1.0)
+    best = np.full(len(points), np.inf)
+    np.minimum.at(best, i, np.hypot(*(off - share[:, None] * along).T))
+    return best
+
+
+def _cut(points: FloatArray, z: FloatArray) -> FloatArray:
+    """(m, 2, 2) segments of triangles (m, 3, 3), each cut at its own level."""
+    height = points[:, :, 2] - z[:, None]
+    above = height > 0
     lone = np.where((above.sum(axis=1) == 1)[:, None], above, ~above).argmax(axis=1)
     row = np.arange(len(points))
     ends = []
@@ -25,28 +52,7 @@ def section(facets: Facets, z: float) -> tuple[FloatArray, FloatArray]:
         h, g = height[row, lone], height[row, other]
         share = (h / (h - g))[:, None]
         ends.append(points[row, lone, :2] * (1 - share) + points[row, other, :2] * share)
-    normal = facets.normal[cut][:, :2]
-    size = np.linalg.norm(normal, axis=1)
-    flat = size > 0
-    normal = normal[flat] / size[flat, None]
-    return np.stack(ends, axis=1)[flat], normal
-
-
-def to_segments(points: FloatArray, segments: FloatArray) -> tuple[FloatArray, FloatArray]:
-    """(k,) distance [mm] from points (k, 2) to the nearest of the segments, and (k, 2) its foot.
-
-    Infinite where there are no segments.
-    """
-    if not len(segments):
-        return np.full(len(points), np.inf), points.copy()
-    start, along = segments[None, :, 0], (segments[:, 1] - segments[:, 0])[None]
-    square = np.maximum((along**2).sum(axis=-1), 1e-300)
-    share = ((points[:, None] - start) * along).sum(axis=-1) / square
-    foot = start + np.clip(share, 0.0, 1.0)[..., None] * along
-    distance = np.linalg.norm(points[:, None] - foot, axis=-1)
-    nearest = distance.argmin(axis=1)
-    row = np.arange(len(points))
-    return distance[row, nearest], foot[row, nearest]
+    return np.stack(ends, axis=1)
 
 
 def signed_room(

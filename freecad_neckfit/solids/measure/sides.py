@@ -8,10 +8,13 @@ from numpy.typing import NDArray
 from ...job.arrays import FloatArray
 from .context import Context
 from .facets import Facets
+from .failures import NotFound
 from .measured import Measured
 from .overlay import overlay
 from .sections import section, signed_room
 
+UPRIGHT = 1e-7
+"""Walls lean no more than this (Z of their normal) and are taken as vertical."""
 NUDGE = 1e-6
 """A section is taken this far [mm] within the height that it stands for."""
 
@@ -85,9 +88,11 @@ def end_visible(context: Context) -> Measured:
     at = _on_centreline(heel, z=0.0)
     if at is None:
         return Measured.absent("the heel's end does not reach up to the top")
-    wall = _on_centreline(walls, z=-NUDGE)
-    if wall is None:
+    # The wall is straight upward: from two levels on to the top, whose edge may be curved.
+    low, high = (_on_centreline(walls, z=z) for z in (-2.0, -1.0))
+    if low is None or high is None:
         return Measured.unknown("the end wall does not reach up to the top")
+    wall = high + (high - low)
     return Measured(wall - at - _finish(context), (at, 0.0, 0.0))
 
 
@@ -106,19 +111,28 @@ def corner_entry(context: Context) -> Measured:
     """Least room [mm] between the heel's corners and the pocket's wall, over the heel's bottom."""
     if not len(plane_walls(context).facing(axis=0, sign=-1, least=0.7)):
         return Measured.absent("a round pocket has no corners: see the end clearance")
-    points, z = heel_corners(context)
-    walls = context.facets("body", context.body_faces.walls)
-    room, _ = signed_room(points[:, :2], *section(walls, z))
+    points = heel_corners(context)
+    room = _room_at_own_levels(context, points)
     index = int(room.argmin())
     x, y, height = (float(a) for a in points[index])
     return Measured(float(room[index]) - _finish(context), (x, y, height))
 
 
-def heel_corners(context: Context) -> tuple[FloatArray, float]:
-    """Body-frame points (k, 3) of the heel's corners over its bottom, and their level Z [mm]."""
+def _room_at_own_levels(context: Context, points: FloatArray) -> FloatArray:
+    """Room [mm] of points (k, 3) to the pocket's wall; vertical walls are alike at every level."""
+    faces = [context.facets("body", [f]) for f in context.body_faces.walls]
+    if not any(_lean(f) for f in faces):
+        return signed_room(points[:, :2], *wall_lines(context, 0.0))[0]
+    lines = [wall_lines(context, float(z)) for z in points[:, 2]]
+    found = [signed_room(p[None, :2], *w)[0] for p, w in zip(points, lines, strict=True)]
+    return np.concatenate(found)
+
+
+def heel_corners(context: Context) -> FloatArray:
+    """Body-frame points (k, 3) of the heel's corners, at the bottom of its full section."""
     frame, upright = context.frame, heel_upright(context)
     in_neck = Facets(frame.to_neck(upright.points), upright.normal, upright.face)
-    low = float(in_neck.points[:, :, 2].min())
+    low = full_section(context)
     kinds = {f: _is_plane(context, "heel", f) for f in set(in_neck.face.tolist())}
     curved = in_neck.of_faces(f for f, plane in kinds.items() if not plane)
     flat = in_neck.of_faces(f for f, plane in kinds.items() if plane)
@@ -128,8 +142,41 @@ def heel_corners(context: Context) -> tuple[FloatArray, float]:
     else:
         points = section(flat, low + NUDGE)[0].reshape(-1, 2)
         points = points[points[:, 0] > points[:, 0].max() - 1e-6]
-    placed = frame.to_body(x=points[:, 0], y=points[:, 1], z=np.full(len(points), low))
-    return placed, float(placed[:, 2].max()) + 1e-3
+    if not len(points):
+        raise NotFound("the heel has no corners over its bottom")
+    return frame.to_body(x=points[:, 0], y=points[:, 1], z=np.full(len(points), low))
+
+
+def full_section(context: Context) -> float:
+    """Neck-frame height [mm] from which on the heel's sides are upright: over a chamfer."""
+    upright = heel_upright(context)
+    sides = upright.where(np.abs(upright.normal[:, 1]) > 0.7)
+    if not len(sides):
+        raise NotFound("the heel has no upright sides")
+    return float(context.frame.to_neck(sides.points)[:, :, 2].min())
+
+
+def wall_lines(context: Context, z: float) -> tuple[FloatArray, FloatArray]:
+    """Segments and normals of the pocket's plan at the level ``z``, walls carried on as needed.
+
+    A wall that leans, and the corners with it, is moved along X from its middle to that level.
+    """
+    found = []
+    walls = {f: context.facets("body", [f]) for f in context.body_faces.walls}
+    leans = any(_lean(facets) for facets in walls.values())
+    for face, facets in walls.items():
+        heights = facets.points[:, :, 2]
+        if leans and _is_plane(context, "body", face) and not _lean(facets):
+            # A side beside a leaning end reaches less far or farther at each level.
+            cut = section(facets, z)
+            if len(cut[0]):
+                found.append(cut)
+                continue
+        middle = float(heights.min() + heights.max()) / 2
+        segments, normal = section(_level_edged(facets), middle)
+        segments = segments + np.array([(z - middle) * _lean(facets), 0.0])
+        found.append((segments, normal))
+    return np.concatenate([s for s, _ in found]), np.concatenate([n for _, n in found])
 
 
 def upright_end(flat: Facets) -> NDArray[np.bool_]:
@@ -154,28 +201,28 @@ def plane_walls(context: Context) -> Facets:
 def plane_heel(context: Context) -> Facets:
     """Straight sides and end of the heel."""
     upright = heel_upright(context)
-    return upright.of_faces(
-        f for f in set(upright.face.tolist()) if _is_plane(context, "heel", f)
-    )
+    return upright.of_faces(f for f in set(upright.face.tolist()) if _is_plane(context, "heel", f))
 
 
 def top_edge(context: Context) -> tuple[FloatArray, FloatArray]:
-    """Segments and normals of the pocket's plan at the top."""
-    found = []
-    for face in context.body_faces.walls:
-        facets = context.facets("body", [face])
-        upright = bool(np.abs(facets.normal[:, 2]).max() < 1e-7)
-        heights = facets.points[:, :, 2]
-        z = float(heights.min() + heights.max()) / 2 if upright else -1e-3
-        found.append(section(_stretched(facets) if upright else facets, z))
-    return np.concatenate([s for s, _ in found]), np.concatenate([n for _, n in found])
+    """Segments and normals of the pocket's plan at the top's height at the end wall."""
+    return wall_lines(context, 0.0)
 
 
-def _stretched(facets: Facets) -> Facets:
-    """An upright wall with level edges, so that one section shows its whole length."""
+def _lean(facets: Facets) -> float:
+    """X that a wall gains per Z: 0 for a vertical one."""
+    normal = facets.normal[np.abs(facets.normal[:, 0]).argmax()]
+    is_upright = np.abs(facets.normal[:, 2]).max() <= UPRIGHT
+    return 0.0 if is_upright else float(-normal[2] / normal[0])
+
+
+def _level_edged(facets: Facets) -> Facets:
+    """A wall with level edges, so that one section shows its whole length; leaning walls as is."""
+    if np.abs(facets.normal[:, 2]).max() > UPRIGHT:
+        return facets
     points = facets.points.copy()
     middle = (points[:, :, 2].min() + points[:, :, 2].max()) / 2
-    points[:, :, 2] = middle + np.sign(points[:, :, 2] - middle) * 1.0
+    points[:, :, 2] = middle + np.sign(points[:, :, 2] - middle)
     return Facets(points, facets.normal, facets.face)
 
 

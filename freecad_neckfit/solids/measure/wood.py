@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Any
 
-import Part
+import numpy as np
 
+from ...job.arrays import FloatArray
 from ...job.errors import KernelFailure
 from .context import Context
 from .measured import Measured
@@ -57,12 +58,26 @@ def _wall(context: Context, sign: int) -> Measured:
 
 
 def _least(context: Context, one: Iterable[int], other: Iterable[int]) -> Measured | None:
-    faces = context.faces("body")
-    a, b = ([faces[i] for i in sorted(group)] for group in (one, other))
-    if not a or not b:
-        return None
-    distance, places = distance_between(_compound(a), _compound(b))
-    return Measured(distance, places[0])
+    """Least distance between two groups of faces, pair by pair, those whose bounds are near first.
+
+    Most pairs are never asked for: their bounds lie farther apart than the nearest found.
+    """
+    faces, box = context.faces("body"), context.boxes("body")
+    pairs = sorted((_apart(box[i], box[j]), i, j) for i in one for j in other)
+    best: Measured | None = None
+    for at_least, i, j in pairs:
+        if best is not None and at_least >= best.value:
+            break
+        distance, places = distance_between(faces[i], faces[j])
+        if best is None or distance < best.value:
+            best = Measured(distance, places[0])
+    return best
+
+
+def _apart(one: FloatArray, other: FloatArray) -> float:
+    """Distance [mm] between two bounds: no distance between what they hold is smaller."""
+    gap = np.maximum(one[:3] - other[3:], other[:3] - one[3:])
+    return float(np.linalg.norm(np.maximum(gap, 0.0)))
 
 
 Point = tuple[float, float, float]
@@ -78,7 +93,3 @@ def distance_between(one: Any, other: Any) -> tuple[float, tuple[Point, Point]]:
         raise KernelFailure("the kernel gave no distance between two faces")
     first, second = pairs[0]
     return float(distance), ((first.x, first.y, first.z), (second.x, second.y, second.z))
-
-
-def _compound(shapes: list[Any]) -> Any:
-    return shapes[0] if len(shapes) == 1 else Part.makeCompound(shapes)

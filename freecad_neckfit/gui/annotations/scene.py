@@ -1,0 +1,261 @@
+"""The whole scene: built from findings, laid out anew for each view that draws it."""
+
+from __future__ import annotations
+
+import traceback
+from collections.abc import Callable, Iterable, Sequence
+from typing import Any
+
+from pivy import coin
+
+from ...job.quantity import Units
+from . import nodes
+from .arrows import Arrow
+from .clash import Interference
+from .gap_map import TITLE, GapField, Map, swatches
+from .label import PREFIX, Label, Shown
+from .layout import Box, Page, Wanted, spread
+from .notes import SHOWN_AT_FIRST, Note, headline, id_of, is_finite, shown
+from .panel import Panel
+from .pictures import headline_picture, scale_picture
+from .sight import Sight, sight_of
+
+MARGIN, SPACING, REACH = 10.0, 6.0, 70.0
+"""Page margin, room between labels, and from points to labels [pixel at scale 1]."""
+NEAR = 14.0
+"""Arrows closer than this [pixel at scale 1] would blur."""
+ScaleOf = Callable[[tuple[int, int]], float]
+
+
+def plain_scale(size: tuple[int, int]) -> float:
+    """1 for views up to full HD; more for larger pictures, so that their print stays readable."""
+    return max(1.0, round((size[0] ** 2 + size[1] ** 2) ** 0.5 / 1800, 2))
+
+
+class Scene:
+    """Annotations of one joint; ``node`` is the root, in the body frame.
+
+    Independent of documents: ``show`` takes notes, an interference solid and a gap map. A view that
+    draws the scene lays it out first for its own camera, which costs nothing while the camera
+    rests. ``scale_of`` gives the size of text in a picture of so many pixels.
+    """
+
+    def __init__(self, *, scale_of: ScaleOf = plain_scale) -> None:
+        self._scale_of = scale_of
+        self._labels: dict[str, Label] = {}
+        self._arrows: dict[str, Arrow] = {}
+        self._notes: tuple[Note, ...] = ()
+        self._shown: tuple[Note, ...] = ()
+        self._picked: frozenset[str] = frozenset()
+        self._bounds: Sequence[tuple[float, float, float]] = ()
+        self._is_stale, self._units = False, Units.MM
+        self._laid_out: tuple[bytes, float] | None = None
+        self.clash, self.map = Interference(), Map()
+        self.head, self.bar = Panel("NeckFit_headline"), Panel("NeckFit_scale")
+        self._clash_switch, self._map_switch = nodes.switch(self.clash.node), nodes.switch(self.map.node)
+        self._label_group, self._arrow_group = nodes.separator(), nodes.separator()
+        self._watch = coin.SoCallback()
+        self._watch.setCallback(_drawn, self)
+        over = coin.SoAnnotation()
+        for child in (self._map_switch, self._clash_switch):
+            over.addChild(child)
+        over.addChild(nodes.unbounded(
+            nodes.separator(nodes.unlit(), self._arrow_group, self._label_group,
+                            self.head.node, self.bar.node)))  # fmt: skip
+        self._stand = coin.SoMatrixTransform()
+        self.node = nodes.separator(self._stand, self._watch, over, name="NeckFit_annotations")
+
+    def show(
+        self,
+        notes: Iterable[Note],
+        *,
+        states: frozenset[Any] = SHOWN_AT_FIRST,
+        clash: Any = None,
+        gap_map: GapField | None = None,
+        gaps: bool = True,
+        stale: bool = False,
+        units: Units = Units.MM,
+        bounds: Sequence[tuple[float, float, float]] = (),
+    ) -> None:
+        """Show these notes, worst first; labels of unchanged notes are kept.
+
+        ``states``: which labels; ``gaps``: whether arrows are drawn; ``clash``: a Part shape.
+        ``bounds``: corners of the model, which side views keep clear of labels.
+        """
+        self._notes = tuple(notes)
+        self._shown = shown(self._notes, states=states)
+        self._is_stale, self._units, self._bounds = stale, units, bounds
+        self.clash.show(clash)
+        self.map.show(gap_map)
+        self._fill_groups(gaps=gaps)
+        self._renew()
+
+    def stand(self, placement: Any) -> None:
+        """Move the body frame to a FreeCAD placement."""
+        columns = [list(row) for row in zip(*_rows(placement.toMatrix()), strict=True)]
+        self._stand.matrix.setValue(coin.SbMatrix(*(a for row in columns for a in row)))
+
+    def pick(self, ids: Iterable[str]) -> None:
+        """Mark the labels of these findings as picked."""
+        self._picked = frozenset(ids)
+        for note in self._shown:
+            self._write(note)
+        self._renew()
+
+    def _fill_groups(self, *, gaps: bool) -> None:
+        wanted = {note.id for note in self._shown}
+        self._labels = {i: label for i, label in self._labels.items() if i in wanted}
+        self._arrows = {}
+        for note in self._shown:
+            self._write(note)
+            arrow = Arrow(note)
+            if gaps and arrow.tips is not None:
+                self._arrows[note.id] = arrow
+        # The worst is drawn last, over all others.
+        _refill(self._label_group, [self._labels[n.id].node for n in reversed(self._shown)])
+        _refill(self._arrow_group, [arrow.node for arrow in self._arrows.values()])
+
+    def _write(self, note: Note) -> None:
+        if note.id not in self._labels:
+            self._labels[note.id] = Label(note, stale=self._is_stale)
+        self._labels[note.id].write(note, stale=self._is_stale, picked=note.id in self._picked)
+
+    def _renew(self) -> None:
+        self._laid_out = None
+        self.node.touch()
+
+    def lay_out(self, sight: Sight) -> bool:
+        """Place everything for one view; False where it stands so already."""
+        scale = self._scale_of(sight.size)
+        if self._laid_out == (sight.key, scale):
+            return False
+        self._laid_out = (sight.key, scale)
+        inside = [note for note in self._shown if _is_inside(note, sight)]
+        loose = [note for note in self._shown if note.place is None]
+        taken = self._place_panels(sight, scale, hidden=len(self._shown) - len(inside) - len(loose))
+        taken += self._place_loose(sight, scale, loose, taken)
+        self._place_labels(sight, scale, inside, tuple(taken))
+        for note in self._shown:
+            if note not in inside and note not in loose:
+                self._labels[note.id].hide()
+        self._place_arrows(sight, scale)
+        return True
+
+    def _place_panels(self, sight: Sight, scale: float, *, hidden: int) -> list[Box]:
+        lines = [*headline(self._notes), *([f"{hidden} more outside this view"] if hidden else [])]
+        margin = MARGIN * scale
+        head = self.head.write(lines, headline_picture(lines, scale=scale, stale=self._is_stale))
+        boxes = [Box(margin, sight.size[1] - margin - head.height, head.width, head.height)]
+        self.head.place(sight, boxes[0])
+        field = self.map.field
+        bar = swatches(field, units=self._units) if field is not None else []
+        if not bar:
+            self.bar.hide()
+            return boxes
+        picture = scale_picture(TITLE, bar, scale=scale)
+        self.bar.write([TITLE, *(text for _, text, _ in bar)], picture)
+        boxes.append(Box(margin, margin, picture.width, picture.height))
+        self.bar.place(sight, boxes[-1])
+        return boxes
+
+    def _place_loose(
+        self, sight: Sight, scale: float, loose: Sequence[Note], taken: Sequence[Box]
+    ) -> list[Box]:
+        """Findings without a place stand below the headline."""
+        boxes: list[Box] = []
+        y = taken[0].y
+        for note in loose:
+            picture = self._labels[note.id].picture(scale)
+            y -= picture.height + SPACING * scale
+            boxes.append(Box(MARGIN * scale, y, picture.width, picture.height))
+            self._labels[note.id].place(sight, boxes[-1], scale=scale)
+        return boxes
+
+    def _place_labels(
+        self, sight: Sight, scale: float, inside: Sequence[Note], taken: tuple[Box, ...]
+    ) -> None:
+        wanted = []
+        for note in inside:
+            (x, y, _), picture = sight.pixels(note.place)[0], self._labels[note.id].picture(scale)
+            wanted.append(Wanted(float(x), float(y), picture.width, picture.height))
+        page = Page(*map(float, sight.size), MARGIN * scale, SPACING * scale, REACH * scale,
+                    taken, self._middle(sight, wanted), self._band(sight))  # fmt: skip
+        for note, box in zip(inside, spread(wanted, page), strict=True):
+            self._labels[note.id].place(sight, box, scale=scale)
+
+    def _place_arrows(self, sight: Sight, scale: float) -> None:
+        """Beside each marker; one arrow is enough where two would lie on each other."""
+        drawn: list[Any] = []
+        for finding_id, arrow in self._arrows.items():
+            box = self._labels[finding_id].box
+            if box is None:
+                arrow.hide()
+                continue
+            middle = (box.x + box.width / 2, box.y + box.height / 2)
+            tips = arrow.place(sight, scale=scale, label=middle)
+            if tips is None:
+                continue
+            if any(abs(tips[0] - other[0])[:2].max() < NEAR * scale for other in drawn):
+                arrow.hide()
+            else:
+                drawn.append(tips)
+
+    def _middle(self, sight: Sight, wanted: Sequence[Wanted]) -> tuple[float, float] | None:
+        across = [w.x for w in wanted]
+        if self.clash.corners:
+            across += [float(x) for x in sight.pixels(self.clash.corners)[:, 0]]
+        return (min(across), max(across)) if across else None
+
+    def _band(self, sight: Sight) -> tuple[float, float] | None:
+        if not len(self._bounds):
+            return None
+        heights = sight.pixels(self._bounds)[:, 1]
+        return float(heights.min()), float(heights.max())
+
+    def label(self, finding_id: str) -> Shown:
+        """What the label of a finding shows; raises KeyError where it has none."""
+        return self._labels[finding_id].shown()
+
+    def labels(self) -> dict[str, Shown]:
+        """What all labels show, by finding."""
+        return {note.id: self._labels[note.id].shown() for note in self._shown}
+
+    def finding_at(self, path: Any) -> str | None:
+        """The id of the finding whose nodes a picked path goes through."""
+        for index in range(path.getLength()):
+            name = str(path.getNode(index).getName())
+            if name.startswith(PREFIX) and id_of(name[len(PREFIX) :]) in self._labels:
+                return id_of(name[len(PREFIX) :])
+        return None
+
+
+def _is_inside(note: Note, sight: Sight) -> bool:
+    if note.place is None or not is_finite(note.place):
+        return False
+    x, y, depth = sight.pixels(note.place)[0]
+    return bool(0 <= x <= sight.size[0] and 0 <= y <= sight.size[1] and abs(depth) < 2)
+
+
+def _rows(matrix: Any) -> list[tuple[float, ...]]:
+    flat = matrix.A
+    return [tuple(flat[4 * i : 4 * i + 4]) for i in range(4)]
+
+
+def _refill(group: Any, children: Sequence[Any]) -> None:
+    group.removeAllChildren()
+    for child in children:
+        group.addChild(child)
+
+
+def _drawn(scene: Scene, action: Any) -> None:
+    """Coin calls this when any action reaches the scene; an exception here must not reach Coin."""
+    # Parents must not keep what they saw: labels move without telling them.
+    coin.SoCacheElement.invalidate(action.getState())
+    if not action.isOfType(coin.SoGLRenderAction.getClassTypeId()):
+        return
+    try:
+        scene.lay_out(sight_of(action))
+    except Exception:  # noqa: BLE001 # told in the report view; the picture goes on without
+        import FreeCAD
+
+        FreeCAD.Console.PrintError(f"NeckFit annotations: {traceback.format_exc()}\n")

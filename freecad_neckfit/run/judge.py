@@ -24,12 +24,18 @@ CLOSED, SOLIDS = "closed form", "solids"
 class MeasuredLike(Protocol):
     """What solids say: see ``solids.measure.measured``."""
 
-    value: float
-    place: tuple[float, float, float] | None
-    known: bool
-    because: str
-    applies: bool
-    detail: dict[str, Any]
+    @property
+    def value(self) -> float: ...  # noqa: D102
+    @property
+    def place(self) -> tuple[float, float, float] | None: ...  # noqa: D102
+    @property
+    def known(self) -> bool: ...  # noqa: D102
+    @property
+    def because(self) -> str: ...  # noqa: D102
+    @property
+    def applies(self) -> bool: ...  # noqa: D102
+    @property
+    def detail(self) -> dict[str, Any]: ...  # noqa: D102
 
 
 def judge(
@@ -90,7 +96,7 @@ def _doubt(
     failure = _failure(reading, measured, closed, solid)
     if failure is not None:
         return State.UNKNOWN, failure
-    if not check.exact or reading is None or measured is None:
+    if reading is None or measured is None or not (check.exact and reading.exact):
         return None
     return _quarrel(closed, solid)
 

@@ -7,9 +7,19 @@ from ..fit.checks import ALL
 from ..job.parameters import ALL as PARAMETERS
 
 
+_PREFACE = (
+    "Written by `python3 -m freecad_neckfit checks`; a test keeps it so. The limits in brackets are "
+    "defaults from memory: set your own."
+)
+
+
 def check_table() -> str:
     """Every check as Markdown, in the order of the tuple."""
     head = [
+        "# Checks",
+        "",
+        _PREFACE,
+        "",
         "| id | what is checked | unit | least | most | if unmet | closed form | on solids |",
         "|---|---|---|---|---|---|---|---|",
     ]

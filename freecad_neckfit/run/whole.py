@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..job.errors import BadInput
+from ..job.outline import Outline
 from ..job.possible import refuse_impossible
 from ..job.read import Job, JobFile
 from ..job.words import nearest
@@ -18,12 +19,27 @@ def check_job(job: JobFile, *, option: str | None = None, solids: bool = True) -
     joints = [job.base, *job.options] if option is None else [_option(job, option)]
     for joint in joints:
         refuse_impossible(joint.values, joint.name)
+    outlines = {joint.name: _outline(joint) for joint in joints} if solids else {}
     return [
         check_values(
-            joint.stated, name=joint.name, units=job.units, solids=solids, outline=joint.outline
+            joint.stated,
+            name=joint.name,
+            units=job.units,
+            solids=solids,
+            outline=outlines[joint.name] if solids else None,
         )
         for joint in joints
     ]
+
+
+def _outline(joint: Job) -> Outline:
+    """The body's outline; the reader of sketches needs FreeCAD, and is loaded for one only."""
+    path = str(joint.values["body.outline_file"])
+    if joint.values["body.outline"] != "file" or not path.lower().endswith(".fcstd"):
+        return joint.outline
+    from .sketch import outline_segments
+
+    return joint.read_outline(outline_segments)
 
 
 def _option(job: JobFile, name: str) -> Job:

@@ -1,9 +1,10 @@
 """Times all closed-form checks for a million different joints, on one core.
 
 Run: ``python3 tests/benchmarks/million.py [COUNT]``. Every joint differs from every other in
-each of the parameters listed in ``VARIED``; what is the same for all (number of strings and frets,
-shapes, fret layout) is what one call of the closed forms shares. For comparison the same joints are
-judged one at a time, a thousand of them, and must come out the same.
+each of the parameters listed in ``VARIED``. What is the same for all is what one call shares:
+numbers of strings and frets, shapes, and where the crowns stand on the neck (a shop's thousands
+of pairings use a few necks, each judged in a call of its own); ``--own-necks`` varies that too.
+For comparison a thousand of the joints are judged one at a time, and must come out the same.
 """
 
 from __future__ import annotations
@@ -35,26 +36,25 @@ FIXED = {
     "pickup_middle.fitted": True,
     "pickup_bridge.fitted": True,
 }
+OWN_NECKS = {"neck.relief": (0.0, 0.4), "neck.radius_nut": (200.0, 400.0)}
 VARIED = {
-    "pocket.depth": (14.0, 20.0),
-    "pocket.angle": (-1.0, 3.0),
-    "pocket.length": (70.0, 80.0),
-    "pocket.width_end": (55.8, 56.8),
-    "pocket.width_mouth": (55.3, 56.3),
+    "pocket.depth": (15.0, 18.0),
+    "pocket.angle": (0.0, 1.0),
+    "pocket.width_end": (56.1, 56.5),
+    "pocket.width_mouth": (55.6, 56.0),
     "pocket.corner_radius": (1.0, 6.0),
     "body.thickness": (40.0, 48.0),
     "neck.height": (24.0, 26.0),
     "neck.glue_line": (18.0, 19.0),
     "neck.underside": (17.5, 19.0),
-    "neck.overhang": (5.0, 15.0),
-    "neck.heel_width_end": (55.5, 56.5),
-    "neck.heel_width_mouth": (55.0, 56.0),
-    "neck.binding": (0.0, 1.5),
+    "neck.heel_width_end": (55.9, 56.1),
+    "neck.heel_width_mouth": (55.4, 55.6),
+    "neck.binding": (0.0, 0.3),
     "neck.fret_height": (0.8, 1.4),
     "plate.thickness": (1.5, 3.0),
     "plate.clearance": (0.2, 1.0),
     "seat.end_gap": (0.0, 0.4),
-    "shim.wall": (0.0, 1.0),
+    "shim.wall": (0.0, 0.4),
     "shim.mouth": (0.0, 0.4),
     "finish.top": (0.0, 0.4),
     "finish.floor": (0.0, 0.2),
@@ -92,7 +92,11 @@ def _columns(v: Verdicts) -> tuple[np.ndarray, ...]:
 
 
 def main() -> int:
-    count = int(sys.argv[1]) if len(sys.argv) > 1 else 1_000_000
+    words = sys.argv[1:]
+    if "--own-necks" in words:
+        words.remove("--own-necks")
+        VARIED.update(OWN_NECKS)
+    count = int(words[0]) if words else 1_000_000
     few = min(1000, count)
     drawn = joints(count)
     started = time.perf_counter()

@@ -83,9 +83,7 @@ def test_no_line_is_wider_than_asked(checkout, width):
 
 
 def test_inches_are_shown_on_request(checkout):
-    done = run(
-        checkout, "check", "samples/joint.toml", "--closed-forms-only", "--units", "inch"
-    )
+    done = run(checkout, "check", "samples/joint.toml", "--closed-forms-only", "--units", "inch")
     assert " in " in done.stdout
     assert " mm" not in done.stdout
 

@@ -130,5 +130,3 @@ def test_unknown_words_on_the_command_line_end_with_two(capsys):
         main(["chekc", "x.toml"])
     assert stop.value.code == 2
     assert "Traceback" not in capsys.readouterr().err
-
-

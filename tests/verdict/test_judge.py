@@ -163,3 +163,7 @@ def test_too_much_may_cost_less_than_too_little():
     assert (over.gravity, over.consequence) == (Gravity.UGLY, "It shows.")
     assert over.mending == "Sink it by 0.50 mm."
     assert (under.gravity, under.consequence) == (Gravity.BREAKS, "It hurts.")
+
+
+def test_a_reading_that_calls_itself_a_bound_may_differ_from_solids():
+    assert finding(closed=Reading(0.5, exact=False), solid=Solid(0.7)).state is State.FITS

@@ -7,13 +7,13 @@ import collections
 import os
 
 import pytest
-from tests.random_jobs import OPTIONS, draw
 
 from freecad_neckfit.fit.case import Case
 from freecad_neckfit.fit.checks import ALL
 from freecad_neckfit.fit.verdict import margin
 from freecad_neckfit.run.chain import check_values
 from freecad_neckfit.run.finding import State
+from tests.random_jobs import OPTIONS, draw
 
 JOINTS = int(os.environ.get("NECKFIT_JOINTS", "20"))
 FIRST = int(os.environ.get("NECKFIT_FIRST_SEED", "1"))

@@ -11,8 +11,8 @@ import Part
 from FreeCAD import Vector
 
 from freecad_neckfit.job.errors import BadInput
+from freecad_neckfit.run.sketch import outline_segments
 from freecad_neckfit.solids.build.plan import face
-from freecad_neckfit.solids.read import outline_segments
 
 pytestmark = pytest.mark.freecad
 

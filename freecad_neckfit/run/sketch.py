@@ -11,7 +11,7 @@ import FreeCAD
 import Part
 
 from ..job.errors import BadInput
-from .build.plan import Segment
+from ..solids.build.plan import Segment
 
 FLAT = 1e-6
 """How far [mm] a sketch may stray from one level."""

@@ -11,7 +11,7 @@ import Part
 
 from freecad_neckfit.job.errors import BadInput, KernelFailure
 from freecad_neckfit.job.resolve import complete
-from freecad_neckfit.solids import save as saving
+from freecad_neckfit.run import save as saving
 from freecad_neckfit.solids.build.assembly import build
 
 pytestmark = pytest.mark.freecad

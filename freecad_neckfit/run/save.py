@@ -16,7 +16,7 @@ from typing import Any
 import FreeCAD
 
 from ..job.errors import BadInput, KernelFailure
-from .build.assembly import GROUPS, Assembly
+from ..solids.build.assembly import GROUPS, Assembly
 
 DOCUMENT = "NeckFit"
 STEP_ENDS = b"END-ISO-10303-21;"

@@ -106,7 +106,7 @@ def _run_check(arguments: argparse.Namespace) -> int:
     if arguments.json:
         write_record(record(results, source=arguments.job.name), arguments.json)
     if arguments.fcstd or arguments.step:
-        from .solids.save import save
+        from .run.save import save
 
         save(results[0].assembly, fcstd=arguments.fcstd, step=arguments.step)
     _print(results, arguments, units)

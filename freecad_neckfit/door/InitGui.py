@@ -2,6 +2,9 @@
 
 import FreeCADGui
 
+from freecad_neckfit.features.dress import on_made
+from freecad_neckfit.gui.views.dressing import dress
+
 
 class NeckFitWorkbench(FreeCADGui.Workbench):
     """The workbench in FreeCAD's list. It has no commands on screen yet and says so."""
@@ -33,4 +36,5 @@ class NeckFitWorkbench(FreeCADGui.Workbench):
         return "Gui::PythonWorkbench"
 
 
+on_made(dress)
 FreeCADGui.addWorkbench(NeckFitWorkbench())

@@ -46,7 +46,7 @@ def job_of(joint: Any, stated: dict[str, Any]) -> Job:
 
 def outline_of(job: Job) -> Any:
     """The body's outline, from a file too. Raises BadInput where it cannot be used."""
-    from ..solids.read import outline_segments
+    from ..run.sketch import outline_segments
 
     return job.read_outline(sketch=outline_segments)
 

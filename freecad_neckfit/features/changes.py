@@ -7,7 +7,7 @@ from typing import Any
 from . import values
 from .mend_units import ENGINE, mend_units
 from .properties import flag_of, parameters_of, property_of
-from .roles import role_of
+from .roles import LINKS, role_of
 
 
 def after_change(obj: Any, name: str) -> None:
@@ -19,11 +19,12 @@ def after_change(obj: Any, name: str) -> None:
     document = obj.Document
     if values.is_writing() or document.Restoring or document.Transacting:
         return
+    role = role_of(obj)
     if name == ENGINE:
         mend_units(obj)
+    if name == ENGINE or (role == "joint" and name in LINKS):
         refresh_checks(obj)
         return
-    role = role_of(obj)
     parameter = _parameter(role, name)
     if parameter is None:
         return

@@ -14,7 +14,7 @@ SCHEMA = "SchemaVersion"
 
 
 class Extra(NamedTuple):
-    """One property: FreeCAD's type, what it is for, how the editor shows it, whether it is a result."""
+    """One property: FreeCAD's type, its meaning, how editors show it, whether it is a result."""
 
     name: str
     kind: str
@@ -29,14 +29,19 @@ COMMON = (
     Extra(SCHEMA, "App::PropertyInteger", "Version of the properties.", HIDDEN),
 )
 JOINT = (
-    *(Extra(name, "App::PropertyLink", f"The {role} of this joint.") for name, role in LINKS.items()),
+    *(
+        Extra(name, "App::PropertyLink", f"The {role} of this joint.")
+        for name, role in LINKS.items()
+    ),
     Extra("Tolerances", "App::PropertyString", "Limit deviations that were stated.", HIDDEN),
     Extra("Options", "App::PropertyString", "Options, as differences from this joint.", HIDDEN),
 )
 PART = (
     Extra("Joint", "App::PropertyLink", "The joint that this part belongs to."),
     Extra("Parts", "App::PropertyStringList", "Names of the joint's solids shown here.", READ_ONLY),
-    Extra("BuiltFrom", "App::PropertyString", "Digest of the values it was built from.", HIDDEN, True),
+    Extra(
+        "BuiltFrom", "App::PropertyString", "Digest of the values it was built from.", HIDDEN, True
+    ),
 )
 CHECK = (
     Extra("Joint", "App::PropertyLink", "The joint that was checked."),
@@ -44,10 +49,16 @@ CHECK = (
     Extra("Stale", "App::PropertyBool", "The joint changed since the check.", READ_ONLY, True),
     Extra("Findings", "App::PropertyString", "All findings, as JSON.", HIDDEN, True),
     Extra("CheckedDigest", "App::PropertyString", "Digest of the values checked.", HIDDEN, True),
+    Extra("Interference", "Part::PropertyPartShape", "What neck and body share.", HIDDEN, True),
+    Extra("GapMap", "App::PropertyString", "Room under the overhang, as JSON.", HIDDEN, True),
     Extra("ShowInterference", "App::PropertyBool", "Show what interferes.", default=True),
     Extra("ShowGaps", "App::PropertyBool", "Show too small and too large gaps.", default=True),
     Extra("ShowDoubts", "App::PropertyBool", "Show what could not be checked.", default=True),
-    Extra("ShowFits", "App::PropertyBool", "Show what touches or fits.", default=False),
+    Extra("ShowFits", "App::PropertyBool", "Show what fits.", default=False),
+    Extra(
+        "ShowTouching", "App::PropertyBool", "Show what touches or is worth a look.", default=True
+    ),
+    Extra("ShowGapMap", "App::PropertyBool", "Show the room under the overhang.", default=False),
     Extra("ShowInformation", "App::PropertyBool", "Show plain information.", default=False),
 )
 OF_ROLE: dict[str, tuple[Extra, ...]] = {"joint": JOINT, "part": PART, "check": CHECK}

@@ -16,4 +16,4 @@ def frame_lines(values: Mapping[str, Any]) -> Any:
 
     half = float(values["pocket.width_end"]) / 2
     centre = line((-float(values["pocket.length"]), 0.0), (float(values["bridge.front"]), 0.0))
-    return Part.makeCompound([centre, line((0.0, -half), (0.0, half))])
+    return Part.Compound([centre, line((0.0, -half), (0.0, half))])

@@ -6,7 +6,16 @@ from typing import Any
 
 from ..job.quantity import Kind
 from . import values
-from .properties import READ_ONLY, flag_of, outer, parameters_of, property_of, title_of, tooltip, type_of
+from .properties import (
+    READ_ONLY,
+    flag_of,
+    outer,
+    parameters_of,
+    property_of,
+    title_of,
+    tooltip,
+    type_of,
+)
 from .read_property import has_unit_of
 from .roles import role_of
 

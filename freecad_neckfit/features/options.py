@@ -1,4 +1,4 @@
-"""The options of a job file as text in a document: differences from the base, part files resolved."""
+"""The options of a job file as text in a document: differences from the base, parts resolved."""
 
 from __future__ import annotations
 
@@ -46,9 +46,7 @@ def _differences(base: Job, option: Job) -> dict[str, Any]:
             for key, value in now.items()
             if key not in was or was[key] != value or key in unlimited
         },
-        "limits": {
-            key: list(pair) for key, pair in limits.items() if limits_were.get(key) != pair
-        },
+        "limits": {key: list(pair) for key, pair in limits.items() if limits_were.get(key) != pair},
         "defaults": [key for key in ALL if key in defaults],
     }
 

@@ -1,4 +1,4 @@
-"""The document object that states a pocket: its depth, angle and plan, and how the neck is seated in it."""
+"""The document object that states a pocket: depth, angle and plan, and how the neck sits in it."""
 
 from __future__ import annotations
 

@@ -72,14 +72,16 @@ def tooltip(p: Parameter) -> str:
     if p.low is not None and p.high is not None:
         lines.append(f"Permitted: {_shown(p, p.low)} to {_shown(p, p.high)}.")
     if p.where:
-        lines.append(f"Measure it with {p.where}." if "calipers" in p.where else f"Measure: {p.where}.")
+        lines.append(
+            f"Measure it with {p.where}." if "calipers" in p.where else f"Measure: {p.where}."
+        )
     if p.default not in (None, ""):
         lines.append(f"Default: {_shown(p, p.default)} ({p.origin}).")
     return "\n".join(lines)
 
 
 def add_properties(obj: Any, role: str) -> list[str]:
-    """Give ``obj`` the properties of its role that it lacks, at their defaults; return their names."""
+    """Give ``obj`` the properties of its role that it lacks, at default; return their names."""
     before = set(obj.PropertiesList)
     extras.add(obj, role)
     if role in STATED:
@@ -94,7 +96,9 @@ def add_properties(obj: Any, role: str) -> list[str]:
 def _add_parameter(obj: Any, p: Parameter) -> None:
     flag, name = flag_of(p), property_of(p)
     if flag:
-        what = f"Whether {title_of(p.group).lower()} rows are" if p.group in LISTS else "Whether it is"
+        what = (
+            f"Whether {title_of(p.group).lower()} rows are" if p.group in LISTS else "Whether it is"
+        )
         words = f"{what} stated; otherwise {name} shows what is worked out."
         _add(obj, "App::PropertyBool", flag, title_of(p.group), words)
     if not _add(obj, type_of(p), name, title_of(p.group), tooltip(p)):

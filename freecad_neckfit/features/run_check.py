@@ -9,6 +9,7 @@ from ..run.chain import check_values
 from ..run.record import record
 from .assemblies import job_of, keep, outline_of
 from .digest import digest_of
+from .drawn import keep_drawn
 from .gather import joint_stated
 from .make import add
 from .read_property import units_of
@@ -33,6 +34,7 @@ def check(joint: Any, *, solids: bool = True) -> Any:
     found.Findings = json.dumps(
         record([result], source=str(joint.Label)), ensure_ascii=False, allow_nan=False
     )
+    keep_drawn(found, result)
     found.Verdict = result.verdict.value
     found.CheckedDigest = digest
     found.Stale = False
@@ -46,7 +48,7 @@ def check_of(joint: Any) -> Any:
 
 
 def findings_of(check_object: Any) -> list[dict[str, Any]]:
-    """The findings kept in a check object, worst first, as in the JSON record; none before a check."""
+    """The findings kept in a check object, worst first, as in the JSON record."""
     if not check_object.Findings:
         return []
     findings: list[dict[str, Any]] = json.loads(check_object.Findings)["joints"][0]["findings"]

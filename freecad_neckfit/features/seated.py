@@ -45,10 +45,12 @@ def _shape(obj: Any, parts: dict[str, Any]) -> Any:
     import FreeCAD  # noqa: F401 (Part crashes where it is imported first)
     import Part
 
-    shapes = [_plain(s) for name, s in parts.items() if any(fnmatchcase(name, p) for p in obj.Parts)]
+    shapes = [
+        _plain(s) for name, s in parts.items() if any(fnmatchcase(name, p) for p in obj.Parts)
+    ]
     if not shapes:
         return Part.Shape()
-    return shapes[0] if len(shapes) == 1 else Part.makeCompound(shapes)
+    return shapes[0] if len(shapes) == 1 else Part.Compound(shapes)
 
 
 def _plain(shape: Any) -> Any:

@@ -15,7 +15,7 @@ def is_stale(check: Any) -> bool:
     from .gather import joint_digest
 
     try:
-        return joint_digest(check.Joint) != check.CheckedDigest
+        return bool(joint_digest(check.Joint) != check.CheckedDigest)
     except BadInput:
         return True
 

@@ -28,16 +28,20 @@ def joint_from_file(document: Any, path: Path, *, option: str | None = None) -> 
     file = read_job(path)
     job = file.base if option is None else _option(file, option)
     joint = make_joint(document, job)
-    joint.Tolerances = json.dumps({key: list(limits) for key, limits in job.stated_tolerances.items()})
+    joint.Tolerances = json.dumps(
+        {key: list(limits) for key, limits in job.stated_tolerances.items()}
+    )
     if option is None:
         joint.Options = packed(file)
     return joint
 
 
 def job_file_of(joint: Any, path: Path) -> JobFile:
-    """The joint and its options as the job file ``path``. Raises BadInput as ``joint_stated`` does."""
+    """The joint and its options as the job file ``path``; raises as ``joint_stated`` does."""
     source = str(joint.Label)
-    tolerances = {key: (low, high) for key, (low, high) in json.loads(joint.Tolerances or "{}").items()}
+    tolerances = {
+        key: (low, high) for key, (low, high) in json.loads(joint.Tolerances or "{}").items()
+    }
     layer = Layer(
         {key: Said(value, source) for key, value in joint_stated(joint).items()},
         {key: Said(limits, source) for key, limits in tolerances.items()},

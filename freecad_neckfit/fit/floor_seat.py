@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from ..job.arrays import Array
-from .sides import pocket_corner, pocket_end, pocket_sides
+from .sides import bottom_corner, pocket_corner, pocket_end, pocket_sides
 
 if TYPE_CHECKING:
     from .case import Case
@@ -19,19 +19,46 @@ def lift(case: Case) -> Array:
     At the distance s from a bare wall a fillet of radius f stands f - √(f² - (f - s)²) high. The
     heel's edge, chamfered or not, meets it at one of the chamfer's two edges. Where the end wall
     leans away from the floor's square, so does the fillet's centre. A shim has the heel's plan
-    and square edges, and lies on the floor: it meets the fillet first.
+    and square edges, and lies on the floor: it meets the fillet first. Round a corner narrower
+    than itself the fillet ends in a mitre, no nearer to the heel than along the walls. For what
+    is said of corners only as a bound see ``exact``.
     """
     fillet = case["pocket.floor_fillet"]
     if not np.any(fillet > 0):
         return np.zeros(np.shape(fillet))
     edge = case["neck.heel_edge"] if case["shim.make"] == "none" else 0.0
-    side = np.minimum(case.once(pocket_sides).value, case.once(pocket_corner))
-    at_side = _held(fillet, fillet, np.maximum(side + case["finish.wall"], 0.0), edge)
+    side = case.once(pocket_sides).value + case["finish.wall"]
+    at_side = _held(fillet, fillet, np.maximum(side, 0.0), edge)
+    at_side = np.maximum(at_side, _held_in_corner(case, fillet, edge))
     lean = case.seat.floor if case["pocket.wall"] == "top" else np.zeros(())
     centre = fillet * (1 - np.sin(lean)) / np.cos(lean)
     at_end = _held(fillet, centre, np.maximum(_gap_on_floor(case), 0.0), edge)
     held = np.maximum(at_side, at_end) - case["finish.floor"]
     return np.maximum(held, 0.0) / np.cos(case.seat.floor)
+
+
+def exact(case: Case) -> bool:
+    """Whether ``lift`` is more than a bound.
+
+    It is one where the heel's corner rides on the fillet of a tilted floor, whose height there
+    follows no circle, and where the heel runs into the pocket's corner.
+    """
+    fillet = case["pocket.floor_fillet"]
+    edge = case["neck.heel_edge"] if case["shim.make"] == "none" else 0.0
+    near = _held_in_corner(case, fillet, edge) > 0
+    through = case.once(pocket_corner) + case["finish.wall"] < 0
+    return not np.any((fillet > 0) & ((near & (case.seat.floor != 0)) | through))
+
+
+def _held_in_corner(case: Case, fillet: Array, edge: Array) -> Array:
+    """As ``_held``, in a corner: at the chamfer's foot a corner's arc is narrower, or a mitre."""
+    full = np.maximum(case.once(pocket_corner) + case["finish.wall"], 0.0)
+    foot = np.where(edge > 0, case.once(bottom_corner), full)
+    held = np.maximum(
+        _fillet_height(fillet, fillet - full) - edge, _fillet_height(fillet, fillet - foot)
+    )
+    mitred = (case["pocket.end_shape"] == "square") & (case["pocket.corner_radius"] < fillet)
+    return np.where(mitred, 0.0, held)
 
 
 def _held(fillet: Array, centre: Array, gap: Array, edge: Array) -> Array:
@@ -55,12 +82,13 @@ def _gap_on_floor(case: Case) -> Array:
     return (foot - case.seated.x0) / np.cos(floor)
 
 
+ON_TWO_LINES = "a strip shim bears on two lines only, at its edge and at the pocket's mouth"
+"""Why there is no share of the heel's bottom to tell."""
+
+
 def share(case: Case) -> tuple[Array, str]:
     """Share of the heel's bottom within the pocket that bears, and how it bears.
 
-    Parallel flat faces bear everywhere unless a fillet holds the heel off; a strip leaves the
-    heel on two lines only.
+    Parallel flat faces bear everywhere unless a fillet holds the heel off. Not for a strip.
     """
-    if case["shim.make"] == "strip":
-        return np.zeros(()), "on two lines: the strip's edge and the floor's edge at the mouth"
     return np.where(case.once(lift) > 0, 0.0, 1.0), "flat, unless a fillet holds it off"

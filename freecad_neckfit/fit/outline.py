@@ -82,13 +82,13 @@ def pocket_side(case: Case) -> tuple[Array, Array]:
     return end / 2, (end - case["pocket.width_mouth"]) / (2 * case["pocket.length"])
 
 
-def heel_outline(case: Case) -> Outline:
-    """The heel's plan in the neck frame, its end at x = 0."""
+def heel_outline(case: Case, *, offset: Array = 0.0) -> Outline:
+    """The heel's plan in the neck frame, its end at x = 0; ``offset`` [mm] outward."""
     length, end = case["pocket.length"], case["neck.heel_width_end"]
     half, taper = end / 2, (end - case["neck.heel_width_mouth"]) / (2 * length)
     if case["neck.heel_end"] == "round":
-        return round_end(half=half, taper=taper, radius=case["neck.heel_radius"])
-    return square_end(half=half, taper=taper, radius=case["neck.heel_corner_radius"])
+        return round_end(half=half, taper=taper, radius=case["neck.heel_radius"], offset=offset)
+    return square_end(half=half, taper=taper, radius=case["neck.heel_corner_radius"], offset=offset)
 
 
 def square_end(*, half: Array, taper: Array, radius: Array, offset: Array = 0.0) -> Outline:

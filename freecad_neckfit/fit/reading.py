@@ -17,6 +17,8 @@ class Reading:
     ``value``: in the check's unit; minimum over strings, screws or points already taken.
     ``applies``: False where the demand does not exist (no overhang, no plate), with ``because``.
     ``known``: False where it exists but cannot be answered, with ``unknown_because``.
+    ``exact``: False where this joint's shape makes the closed form a simple bound only, which
+    solids refine; ``applies``, ``known`` and ``value`` stand all the same.
     ``place``: body-frame (X, Y, Z) [mm] of the value, or None where it has no one place.
     ``detail``: further figures for the report, by plain name.
     """
@@ -26,6 +28,7 @@ class Reading:
     because: str = ""
     known: Array = True
     unknown_because: str = ""
+    exact: bool = True
     place: tuple[Array, Array, Array] | None = None
     detail: dict[str, Any] = field(default_factory=dict)
 

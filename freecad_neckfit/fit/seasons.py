@@ -100,11 +100,14 @@ def _wood(case: Case, part: str) -> Wood:
 
 
 def reading(
-    case: Case, *, now: Array, changes: tuple[Array, Array], low: str, high: str
+    case: Case, *, now: Array, changes: tuple[Array, Array], low: Array, high: Array
 ) -> Reading:
-    """The value of the worse month: the one nearer to its limit, or farther past it."""
+    """The value of the worse month: the one nearer to its limit, or farther past it.
+
+    ``low``, ``high``: the limits [mm].
+    """
     dry, damp = now + changes[0], now + changes[1]
-    middle = (case[low] + case[high]) / 2
+    middle = (low + high) / 2
     worse = np.where(np.abs(dry - middle) >= np.abs(damp - middle), dry, damp)
     moistures = tuple(season.moisture for season in case.once(seasons))
     return Reading(

@@ -85,35 +85,53 @@ def end_room(case: Case, *, around: Outline, levels: tuple[Array, Array], leanin
     """Least room [mm] between the heel's end and the end of ``around``, at neck heights ``levels``.
 
     ``leaning``: the end wall may lean with the floor. A straight face against a straight wall
-    comes closest at one of the two levels. In a round end the heel's corners may come closer
-    than its apex.
+    comes closest at one of the two levels: the first square to the heel, as its bottom is, the
+    second level in the body, as its top is. In a round end the heel's corners may come closer
+    than its apex; the room is to the end's arc, carried on past its ends, for beside them lie
+    the sides.
     """
     best: Room | None = None
-    for z in levels:
-        shift = wall_shift(case, z=z) if leaning else 0.0
-        best = _smaller(best, Room(_end_room_at(case, around, z=z, shift=shift), np.zeros(()), z))
+    for z, level in zip(levels, (False, True), strict=True):
+        found = _end_room_at(case, around, z=z, level=level, leaning=leaning)
+        best = _smaller(best, Room(found, np.zeros(()), z))
     assert best is not None  # noqa: S101  (there are two levels)
     return best
 
 
-def _end_room_at(case: Case, around: Outline, *, z: Array, shift: Array) -> Array:
+def _end_room_at(case: Case, around: Outline, *, z: Array, level: bool, leaning: bool) -> Array:
     seated = case.seated
-    apex_x = seated.x0 - z * seated.sin - shift
-    apex = around.end - apex_x
+    apex = around.end - _off_wall(case, x=0.0, z=z, leaning=leaning)
     if case["pocket.end_shape"] == "square":
         return apex
     heel = case.once(heel_outline)
-    if case["neck.heel_end"] == "round":
-        right = apex_x + heel.meet * seated.cos - around.arc_x
-        corner = around.radius - np.hypot(right, heel.side(heel.meet))
-    else:
-        right = apex_x + heel.arc_x * seated.cos - around.arc_x
-        corner = around.radius - _farthest_on_arc(right, heel.arc_y, heel.radius, seated.cos)
+    is_round = case["neck.heel_end"] == "round"
+    x, y = (heel.meet, heel.side(heel.meet)) if is_round else (heel.arc_x, heel.arc_y)
+    if level:
+        at_corner = np.clip(
+            z - x * seated.sin / seated.cos, case["neck.heel_edge"], case["neck.glue_line"]
+        )
+        z = np.where(z < case["neck.glue_line"], at_corner, z)
+    # Seen along its axis a leaning round wall is a circle, and lengths along X are shorter.
+    lean = np.cos(case.seat.floor) if leaning and case["pocket.wall"] == "floor" else 1.0
+    right = _off_wall(case, x=x, z=z, leaning=leaning) - around.end
+    right = right * lean + around.end - around.arc_x
+    squeeze = seated.cos * lean
+    px, py = (right, y) if is_round else _farthest_on_arc(right, y, heel.radius, squeeze)
+    away = np.hypot(px, py)
+    corner = (around.radius - away) * away / np.hypot(px * lean, py)
     return np.minimum(apex, corner)
 
 
-def _farthest_on_arc(x: Array, y: Array, radius: Array, squeeze: Array) -> Array:
-    """Largest distance from the origin to an arc about (x, y) seen shorter along X by ``squeeze``.
+def _off_wall(case: Case, *, x: Array, z: Array, leaning: bool) -> Array:
+    """X [mm] of a neck-frame point, counted from where the end wall leans to at its height."""
+    big_x, big_z = case.seated.to_body(x=x, z=z)
+    if not leaning or case["pocket.wall"] == "top":
+        return big_x
+    return big_x + big_z * np.tan(case.seat.floor)
+
+
+def _farthest_on_arc(x: Array, y: Array, radius: Array, squeeze: Array) -> tuple[Array, Array]:
+    """Farthest point from the origin of an arc about (x, y) seen shorter along X by ``squeeze``.
 
     Two steps toward the farthest point: what is left is below 1e-4 for slants below 10°.
     """
@@ -121,15 +139,18 @@ def _farthest_on_arc(x: Array, y: Array, radius: Array, squeeze: Array) -> Array
     nx, ny = squeeze * x / away, y / away
     px, py = x + radius * squeeze * nx, y + radius * ny
     away = np.hypot(squeeze * px, py)
-    return np.hypot(x + radius * squeeze * squeeze * px / away, y + radius * py / away)
+    return x + radius * squeeze * squeeze * px / away, y + radius * py / away
 
 
-def corner_room(case: Case, *, around: Outline, z: Array, leaning: bool) -> Array:
+def corner_room(
+    case: Case, *, around: Outline, z: Array, leaning: bool, heel: Outline | None = None
+) -> Array:
     """Least room [mm] between the heel's corner and end, corner and side of ``around``.
 
-    The heel's corner is an arc, or where a round end meets the side a point.
+    The heel's corner is an arc, or where a round end meets the side a point. ``heel``: another
+    outline than that of the heel's full section.
     """
-    heel, seated = case.once(heel_outline), case.seated
+    heel, seated = heel or case.once(heel_outline), case.seated
     shift = wall_shift(case, z=z) if leaning else 0.0
     origin = seated.x0 - z * seated.sin - shift
     if case["neck.heel_end"] == "round":
@@ -153,6 +174,12 @@ def pocket_end(case: Case) -> Room:
 def pocket_corner(case: Case) -> Array:
     """Corner room [mm] at the bottom of the heel (over its chamfer), finish taken off."""
     return corner_room(case, around=case.once(walls), z=case["neck.heel_edge"], leaning=True)
+
+
+def bottom_corner(case: Case) -> Array:
+    """Corner room [mm] of the heel's bottom face, inside its chamfer, to the bare pocket."""
+    bottom = heel_outline(case, offset=-case["neck.heel_edge"])
+    return corner_room(case, around=pocket_outline(case), z=0.0, leaning=True, heel=bottom)
 
 
 def place(case: Case, found: Room, *, y: Array) -> tuple[Array, Array, Array]:

@@ -83,7 +83,7 @@ class Job:
         return outline_of(self.values)
 
     def read_outline(self, sketch: Sketch | None) -> Outline:
-        """Return the outline, an FCStd file's by way of ``sketch`` (``solids.read``)."""
+        """Return the outline, an FCStd file's by way of ``sketch`` (``run.sketch``)."""
         return outline_of(self.values, sketch=sketch)
 
 

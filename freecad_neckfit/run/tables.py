@@ -6,10 +6,9 @@ from ..fit.check import Check
 from ..fit.checks import ALL
 from ..job.parameters import ALL as PARAMETERS
 
-
 _PREFACE = (
-    "Written by `python3 -m freecad_neckfit checks`; a test keeps it so. The limits in brackets are "
-    "defaults from memory: set your own."
+    "Written by `python3 -m freecad_neckfit checks`; a test keeps it so. The limits in brackets "
+    "are defaults from memory: set your own."
 )
 
 

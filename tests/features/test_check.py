@@ -55,6 +55,19 @@ def test_a_driven_change_makes_it_stale(joint, checked):
     assert checked.Stale
 
 
+def test_another_pocket_makes_it_stale_and_none_too(joint, checked):
+    first, other = joint.Pocket, joint.Document.copyObject(joint.Pocket)
+    other.Depth = 17
+    joint.Pocket = other
+    assert checked.Stale
+    joint.Pocket = first
+    assert not checked.Stale
+    joint.Document.removeObject(first.Name)
+    assert checked.Stale
+    joint.Document.recompute()
+    assert checked.Stale
+
+
 def test_a_worked_out_value_shown_anew_changes_nothing(joint, checked):
     joint.Neck.touch()
     joint.Document.recompute()
@@ -105,3 +118,25 @@ def test_undo_and_redo_bring_findings_and_freshness_back(joint, checked):
     document.redo()
     document.recompute()
     assert (checked.Findings == second, checked.Stale) == (True, False)
+
+
+def test_it_keeps_what_the_screen_draws_and_drops_it_when_the_joint_fits(joint):
+    from freecad_neckfit.features.run_check import check
+
+    joint.Pocket.Depth, joint.CoverPlate.Cover = 17.5, "surround"
+    found = check(joint)
+    box, gap_map = found.Interference.BoundBox, json.loads(found.GapMap)
+    # The plate's top stands at 0.25 + 2.4, the overhang's underside at 18.6 - 17.5.
+    assert (box.ZMin, box.ZMax) == pytest.approx((1.1, 2.65), abs=1e-6)
+    rooms = [gap for row in gap_map["gap"] for gap in row if gap is not None]
+    assert min(rooms) == pytest.approx(1.1 - 2.65, abs=1e-4)
+    assert len(gap_map["gap"]) == len(gap_map["x"])
+
+    joint.Pocket.Depth = 15.875
+    joint.CoverPlate.Cover = "none"
+    found = check(joint)
+    assert found.Interference.isNull()
+    assert json.loads(found.GapMap)["gap"]
+
+    found = check(joint, solids=False)
+    assert found.GapMap == ""

@@ -63,7 +63,8 @@ def test_two_joints_of_a_document_share_a_body(joint):
 
 
 def same_place(a, b):
-    return a.toMatrix().A == pytest.approx(b.toMatrix().A, abs=1e-9)
+    first, second = a.toMatrix().A, b.toMatrix().A
+    return first == pytest.approx(second, abs=1e-9)
 
 
 @pytest.fixture

@@ -87,5 +87,3 @@ def test_what_a_newer_version_made_is_left_alone_and_says_so(joint):
     assert joint.getStatusString() == (
         "Pocket was made by a newer NeckFit (schema 99, this one knows up to 1); update NeckFit."
     )
-
-

@@ -13,11 +13,13 @@ pytestmark = pytest.mark.freecad
 
 
 def same(a, b):
-    return set(a) == set(b) and all(np.array_equal(a[k], b[k], equal_nan=_is_float(a[k])) for k in a)
+    return set(a) == set(b) and all(
+        np.array_equal(a[k], b[k], equal_nan=_is_float(a[k])) for k in a
+    )
 
 
 def _is_float(value):
-    return isinstance(value, float) or getattr(value, "dtype", None) == float
+    return isinstance(value, float) or getattr(getattr(value, "dtype", None), "kind", "") == "f"
 
 
 def test_every_group_is_stated_by_exactly_one_object():

@@ -139,7 +139,9 @@ def test_an_option_becomes_a_joint(document, file):
 def test_an_unknown_option_is_refused_and_leaves_the_document_alone(document, file):
     from freecad_neckfit.features.transfer import joint_from_file
 
-    with pytest.raises(BadInput, match=r'joint\.toml has no option "with plates" \(nearest: "with plate"\)'):
+    with pytest.raises(
+        BadInput, match=r'joint\.toml has no option "with plates" \(nearest: "with plate"\)'
+    ):
         joint_from_file(document, file, option="with plates")
     assert document.Objects == []
 

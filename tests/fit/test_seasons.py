@@ -51,6 +51,10 @@ def test_side_clearance_by_hand():
     assert reading.value == pytest.approx(damp)
 
 
+def test_a_heel_may_close_up_in_a_season_but_not_jam():
+    assert seasons_side.CHECK.low == 0.0
+
+
 def test_gap_by_hand():
     stated = {"wood.body_ring": 90.0, "wood.neck_ring": 0.0, "wood.moisture_cut": 9.0}
     reading = read(seasons_gap, stated)

@@ -137,12 +137,31 @@ def test_a_fillet_holds_the_heel_off(stated):
     assert read(seat_contact, stated).value == (0.0 if value > 0 else 1.0)
 
 
+def test_a_chamfers_mitre_may_ride_on_the_fillet_of_a_wider_corner():
+    # Straight sides 0.1 mm off and a sharp heel corner, its chamfer's foot 1.5 mm further in.
+    stated = {"pocket.floor_fillet": 1.0, "pocket.corner_radius": 8.0, "neck.heel_edge": 1.5,
+              "neck.heel_corner_radius": 0.0, "seat.end_gap": 0.1, "pocket.width_end": 56.2,
+              "pocket.width_mouth": 56.2, "neck.heel_width_end": 56.0,
+              "neck.heel_width_mouth": 56.0}  # fmt: skip
+    # The foot lies 8 - 1.6 from the arc's centre both ways: through the wall, on the whole fillet.
+    assert math.hypot(6.4, 6.4) > 8.0
+    found = read(seat_fillet, stated)
+    assert found.value == pytest.approx(1.0)
+    assert not found.exact
+    # With corners 4 mm round it lies hypot(2.4, 2.4) off, 0.606 mm from the wall.
+    found = read(seat_fillet, stated | {"pocket.corner_radius": 4.0})
+    room = 4.0 - math.hypot(2.4, 2.4)
+    assert found.value == pytest.approx(1.0 - math.sqrt(1 - (1 - room) ** 2))
+
+
 def test_contact_by_hand():
     assert read(seat_contact, {}).value == 1.0
     assert read(seat_contact, {"shim.make": "wedge"}).value == 1.0
     strip = read(seat_contact, {"shim.make": "strip"})
-    assert strip.value == 0.0
-    assert "two lines" in strip.detail["bears"]
+    assert not strip.applies
+    assert strip.because == (
+        "a strip shim bears on two lines only, at its edge and at the pocket's mouth"
+    )
     assert not read(seat_fillet, {}).applies
     # A shim is as wide as the heel and square: it meets the fillet, however thick it is.
     fillet = {"pocket.floor_fillet": 0.5, "neck.heel_edge": 0.6, "seat.end_gap": 0.1}

@@ -200,3 +200,16 @@ def test_the_measurements_know_no_closed_form(checkout):
             if isinstance(node, ast.ImportFrom):
                 parts = (node.module or "").split(".")
                 assert not {"fit", "decide", "run", "frames", "top"} & set(parts), file.name
+
+
+def test_a_round_ends_room_is_to_its_arc_and_not_to_the_side_beside_it():
+    straight = box((-120, -18), (-25, 25), (-DEPTH, 10))
+    disc = Part.makeCylinder(30, DEPTH + 10, Vector(-30, 0, -DEPTH))
+    disc = disc.common(box((-120, 1), (-25, 25), (-DEPTH, 10)))
+    block = box((-LENGTH, 300), (-150, 150), (-44, 0))
+    block = block.cut(straight.fuse(disc).removeSplitter())
+    heel = box((-88, -10), (-24, 24), (-DEPTH, 2.7))
+    fretboard = box((-400, 10), (-28, 28), (2.7, 9))
+    found = measured({"body": block, "heel": heel, "fretboard": fretboard}, ["end_clearance"])
+    # The heel's corner lies 20 before the arc's centre and 24 beside it, 1 mm from the side wall.
+    assert found["end_clearance"].value == pytest.approx(30 - (20**2 + 24**2) ** 0.5)

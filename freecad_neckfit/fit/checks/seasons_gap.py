@@ -19,9 +19,8 @@ def read(case: Case) -> Reading:
     """Least room [mm] under the overhang in the driest or the dampest month, whichever is worse."""
     gap = overhang_gap(case)
     changes = tuple(gap_change(case, season) for season in case.once(seasons))
-    found = reading(
-        case, now=gap.value, changes=changes, low="limits.gap_min", high="limits.gap_max"
-    )
+    low, high = case["limits.gap_min"], case["limits.gap_max"]
+    found = reading(case, now=gap.value, changes=changes, low=low, high=high)
     return replace(found, applies=gap.applies, because=gap.because)
 
 

@@ -7,7 +7,7 @@ import numpy as np
 from ...job.quantity import Kind
 from ..case import Case
 from ..check import Check, Gravity
-from ..floor_seat import lift
+from ..floor_seat import exact, lift
 from ..reading import Reading
 from ..reads import TOP, together
 from ..reads_joint import PLANS
@@ -17,6 +17,7 @@ def read(case: Case) -> Reading:
     """Height [mm] by which the fillet round the floor holds the heel off; 0 where it seats."""
     return Reading(
         value=case.once(lift),
+        exact=exact(case),
         applies=np.asarray(case["pocket.floor_fillet"]) > 0,
         because="the pocket's floor has no fillet",
     )

@@ -20,6 +20,8 @@ INSIDE = 34.0
 """From this length on [pixel at scale 1] the arrows have room between the parts."""
 SIDEWAYS = 0.2
 """A direction seen shorter than this share of its length points at the viewer: no arrow."""
+COARSE = 0.35
+"""Where a pixel of scale 1 is more than this [mm], the view is of the whole, and arrows clutter."""
 
 
 @dataclass(frozen=True)
@@ -80,7 +82,7 @@ class Arrow:
         It stands beside the finding's marker, as a dimension does, on the side away from
         ``label`` [pixel]. Returns its two tips [pixel], None where nothing is drawn.
         """
-        drawn = None if self.tips is None else self._drawn(sight, scale, np.array([*label, 0.0]))
+        drawn = self._drawn(sight, scale, np.array([*label, 0.0]))
         nodes.turn(self.switch, on=drawn is not None)
         if drawn is None:
             return None
@@ -99,8 +101,10 @@ class Arrow:
     def _drawn(
         self, sight: Sight, scale: float, label: FloatArray
     ) -> tuple[FloatArray, FloatArray] | None:
+        if self.tips is None:
+            return None
         a, b = sight.pixels(self.tips)
-        along = _on_screen(sight, self.tips[0], np.array(self._way, dtype=float))
+        along = _on_screen(sight, self.tips[0], np.array(self._way, dtype=float), scale)
         if along is None or not np.isfinite([a[2], b[2]]).all():
             return None
         if np.dot((b - a)[:2], along[:2]) < 0:
@@ -126,11 +130,16 @@ class Arrow:
         return np.array(strokes), np.array(heads)
 
 
-def _on_screen(sight: Sight, at: FloatArray, direction: FloatArray) -> FloatArray | None:
-    """The direction's unit vector in pixels, or None where it points at the viewer."""
+def _on_screen(
+    sight: Sight, at: FloatArray, direction: FloatArray, scale: float
+) -> FloatArray | None:
+    """The direction's unit vector in pixels; None where it points at the viewer or is too far."""
     here = sight.pixels(at)[0]
-    steps = sight.points([here, here + [1.0, 0.0, 0.0]])
-    per_mm = 1.0 / max(float(np.linalg.norm(steps[1] - steps[0])), 1e-12)
+    steps = sight.points([here, here + np.array([1.0, 0.0, 0.0])])
+    pixel = float(np.linalg.norm(steps[1] - steps[0]))
+    if not 0 < pixel * scale < COARSE:
+        return None
+    per_mm = 1.0 / pixel
     seen = (sight.pixels(at + direction)[0] - here) * [1.0, 1.0, 0.0]
     length = float(np.linalg.norm(seen))
     return seen / length if length > SIDEWAYS * per_mm else None

@@ -7,7 +7,7 @@ from typing import Any
 from pivy import coin
 
 from . import nodes
-from .palette import BLACK, VERMILLION, WHITE
+from .palette import BLACK, GREY, VERMILLION, WHITE, Colour
 
 FINE = 0.1
 """Largest distance between a round face and its facets [mm]."""
@@ -23,8 +23,8 @@ class Interference:
         self.node = nodes.separator(nodes.unlit())
         self.corners: list[tuple[float, float, float]] = []
 
-    def show(self, shape: Any) -> None:
-        """Show a Part shape; None or an empty one shows nothing."""
+    def show(self, shape: Any, *, stale: bool = False) -> None:
+        """Show a Part shape, in grey where it is out of date; None or an empty one: nothing."""
         while self.node.getNumChildren() > 1:
             self.node.removeChild(1)
         self.corners = []
@@ -32,7 +32,7 @@ class Interference:
             return
         points, facets = shape.tessellate(FINE)
         self.corners = _corners(shape.BoundBox)
-        self.node.addChild(_filled(points, facets))
+        self.node.addChild(_filled(points, facets, GREY if stale else VERMILLION))
         self.node.addChild(_edges(shape))
 
 
@@ -45,21 +45,21 @@ def _corners(box: Any) -> list[tuple[float, float, float]]:
     ]
 
 
-def _filled(points: Any, facets: Any) -> Any:
+def _filled(points: Any, facets: Any, colour: Colour) -> Any:
     corners = coin.SoCoordinate3()
     corners.point.setValues(0, len(points), [[p.x, p.y, p.z] for p in points])
     faces = coin.SoIndexedFaceSet()
     indices = [i for facet in facets for i in (*facet, -1)]
     faces.coordIndex.setValues(0, len(indices), indices)
-    return nodes.separator(nodes.colour(WHITE), *_hatch(), corners, faces)
+    return nodes.separator(nodes.colour(WHITE), *_hatch(colour), corners, faces)
 
 
-def _hatch() -> tuple[Any, Any]:
+def _hatch(colour: Colour) -> tuple[Any, Any]:
     """Slanting stripes, which tell interference from everything else without colour."""
     texture = coin.SoTexture2()
-    dark = bytes(round(255 * c) for c in VERMILLION)
-    light = bytes(round(255 * (0.45 * c + 0.55)) for c in VERMILLION)
-    texture.image.setValue(coin.SbVec2s(4, 1), 3, dark * 3 + light)
+    dark = bytes(round(255 * c) for c in colour)
+    light = bytes(round(255 * (0.35 * c + 0.65)) for c in colour)
+    texture.image.setValue(coin.SbVec2s(32, 1), 3, dark * 22 + light * 10)
     texture.model = coin.SoTexture2.REPLACE
     planes = coin.SoTextureCoordinatePlane()
     # One direction that no usual face is square to, so that every face shows the stripes.
@@ -83,6 +83,7 @@ def _edges(shape: Any) -> Any:
 
 
 def _is_straight(edge: Any) -> bool:
-    return len(edge.Vertexes) == 2 and abs(
-        edge.Length - edge.Vertexes[0].Point.distanceToPoint(edge.Vertexes[1].Point)
-    ) < 1e-9
+    return (
+        len(edge.Vertexes) == 2
+        and abs(edge.Length - edge.Vertexes[0].Point.distanceToPoint(edge.Vertexes[1].Point)) < 1e-9
+    )

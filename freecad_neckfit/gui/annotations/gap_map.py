@@ -78,7 +78,7 @@ def _step(along: FloatArray) -> float:
 def swatches(field: GapField, *, units: Units) -> list[tuple[Colour, str, bool]]:
     """The bar from the top down: (colour, text, hatched)."""
     widest = field.widest
-    steps = (1.0, 0.5, 0.0) if widest > 0 else ()
+    steps = (1.0, 0.75, 0.5, 0.25, 0.0) if widest > 0 else ()
     bar = [
         (gap_colour(s * widest, widest=widest), compact_length(s * widest, units=units), False)
         for s in steps

@@ -35,7 +35,10 @@ class Shown:
 
 
 class Label:
-    """The nodes of one note; ``node`` is their root, named after the finding."""
+    """The nodes of one note: ``pointer`` (leader, marker) and ``node`` (label).
+
+    Both bear the finding's name. They are apart, so that all leaders can run below all labels.
+    """
 
     def __init__(self, note: Note, *, stale: bool = False) -> None:
         self.box: Box | None = None
@@ -46,9 +49,12 @@ class Label:
         self._styles = nodes.line_style(LEADER + 2 * HALO), nodes.line_style(LEADER)
         self._faces = nodes.polygons(3), nodes.polygons(3)
         self._leader = nodes.switch(*self._leader_nodes(), on=False)
-        picture = nodes.separator(self._at, self._image)
-        self.switch = nodes.switch(self._text, self._leader, picture, on=False)
-        self.node = nodes.separator(self.switch, name=PREFIX + element_of(note.id))
+        self._switch = nodes.switch(self._text, self._at, self._image, on=False)
+        name = PREFIX + element_of(note.id)
+        self.node = nodes.separator(self._switch, name=name)
+        self.pointer = nodes.separator(self._leader, name=name)
+        self._drawn: Picture | None = None
+        self._state: tuple[Note, bool, bool] | None = None
         self._pictures: dict[float, Picture] = {}
         self.write(note, stale=stale)
 
@@ -64,7 +70,7 @@ class Label:
     def write(self, note: Note, *, stale: bool = False, picked: bool = False) -> None:
         """Say ``note``; the next drawing places it."""
         state = (note, stale, picked)
-        if getattr(self, "_state", None) == state:
+        if self._state == state:
             return
         self.note, self._state = note, state
         self._stale, self._picked = stale, picked
@@ -88,10 +94,10 @@ class Label:
     def place(self, sight: Sight, box: Box, *, scale: float) -> None:
         """Stand in ``box`` [pixel]; the leader goes from there to the finding's place."""
         self.box = box
-        nodes.put_picture(self._image, self.picture(scale))
+        self._drawn = nodes.put_picture(self._image, self.picture(scale), instead_of=self._drawn)
         with nodes.quietly(self._at):
             self._at.translation.setValue(*map(float, sight.nearest([box.x, box.y])[0]))
-        nodes.turn(self.switch, on=True)
+        nodes.turn(self._switch, on=True)
         nodes.turn(self._leader, on=self.note.place is not None)
         if self.note.place is None:
             return
@@ -116,7 +122,8 @@ class Label:
     def hide(self) -> None:
         """Draw nothing."""
         self.box = None
-        nodes.turn(self.switch, on=False)
+        for switch in (self._switch, self._leader):
+            nodes.turn(switch, on=False)
 
     def shown(self) -> Shown:
         """What the nodes hold."""
@@ -126,9 +133,7 @@ class Label:
             text=str(self._text.string.getValue()),
             colour=(float(rgb[0]), float(rgb[1]), float(rgb[2])),
             pattern=int(self._styles[1].linePattern.getValue()),
-            is_shown=nodes.is_on(self.switch),
+            is_shown=nodes.is_on(self._switch),
             box=box,
             leader=tuple(nodes.points_of(self._ends)) if nodes.is_on(self._leader) else (),
         )
-
-

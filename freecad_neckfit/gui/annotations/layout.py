@@ -23,12 +23,12 @@ class Box:
 
     @property
     def right(self) -> float:
-        """x of the right edge."""
+        """The right edge's x."""
         return self.x + self.width
 
     @property
     def top(self) -> float:
-        """y of the upper edge."""
+        """The upper edge's y."""
         return self.y + self.height
 
     def overlaps(self, other: Box) -> bool:
@@ -65,21 +65,31 @@ class Page:
     band: tuple[float, float] | None = None
 
 
-def spread(labels: Sequence[Wanted], page: Page) -> list[Box]:
-    """A box for each label.
+def spread(labels: Sequence[Wanted], page: Page) -> list[Box | None]:
+    """A box for each label, none over another or over what stands already.
 
-    No two overlap, and all are within the page, as long as the page has room for them all.
+    Where the page has no room for all, the last ones get None: the worst come first.
     """
-    if not labels:
-        return []
+    kept = len(labels)
+    while kept:
+        placed = _placed(labels[:kept], page)
+        if len(placed) == kept:
+            return [*(placed[i] for i in range(kept)), *[None] * (len(labels) - kept)]
+        kept = max(len(placed), kept - max((kept - len(placed)) // 2, 1)) if placed else 0
+    return [None] * len(labels)
+
+
+def _placed(labels: Sequence[Wanted], page: Page) -> dict[int, Box]:
     order = sorted(range(len(labels)), key=lambda i: (labels[i].x, -labels[i].y, i))
-    half = (len(order) + 1) // 2
     ends = page.middle or (labels[order[0]].x, labels[order[-1]].x)
-    placed: dict[int, Box] = {}
-    for side, members in ((-1, order[:half]), (1, order[half:])):
-        taken = (*page.taken, *placed.values())
-        placed |= _side(side, members, labels, page, ends, taken)
-    return [placed[i] for i in range(len(labels))]
+    half = (len(order) + 1) // 2
+    placed, rest = _side(-1, order[:half], labels, page, ends, page.taken)
+    more, rest = _side(
+        1, [*order[half:], *rest], labels, page, ends, (*page.taken, *placed.values())
+    )
+    placed |= more
+    last, _ = _side(-1, rest, labels, page, ends, (*page.taken, *placed.values()))
+    return placed | last
 
 
 def _side(
@@ -89,8 +99,8 @@ def _side(
     page: Page,
     ends: tuple[float, float],
     taken: tuple[Box, ...],
-) -> dict[int, Box]:
-    """Columns on one side, the first next to the middle and the others farther out."""
+) -> tuple[dict[int, Box], list[int]]:
+    """Columns on one side, the first next to the middle and the others farther out; the rest."""
     placed: dict[int, Box] = {}
     left = sorted(members, key=lambda i: (-labels[i].y, i))
     start = ends[0] - page.reach if side < 0 else ends[1] + page.reach
@@ -100,13 +110,12 @@ def _side(
         ranges = _free(x, width, page, (*taken, *placed.values()))
         chosen, left = _that_fit(left, labels, ranges, page.spacing)
         if not chosen:
-            placed |= _anywhere(left, labels, page, (*taken, *placed.values()))
             break
         for i, y in _stacked(chosen, labels, ranges, page.spacing).items():
             box_x = x + width - labels[i].width if side < 0 else x
             placed[i] = Box(box_x, y, labels[i].width, labels[i].height)
         start = x - page.spacing if side < 0 else x + width + page.spacing
-    return placed
+    return placed, left
 
 
 def _column_x(side: int, start: float, width: float, page: Page) -> float:
@@ -195,29 +204,7 @@ def stack(
             pools[-1][1] += count
     level = [mean for mean, count in pools for _ in range(int(count))]
     lowest = low + offset[-1] if offset else low
-    return [min(max(l, lowest), high) - o for l, o in zip(level, offset, strict=True)]
-
-
-def _anywhere(
-    members: Sequence[int], labels: Sequence[Wanted], page: Page, taken: tuple[Box, ...]
-) -> dict[int, Box]:
-    """Where the columns are full: the first free spot of the page, else the lower left corner."""
-    placed: dict[int, Box] = {}
-    for i in members:
-        w, h = labels[i].width, labels[i].height
-        spots = (
-            Box(x, y, w, h)
-            for y in _steps(page.margin, page.height - page.margin - h, h / 2)
-            for x in _steps(page.margin, page.width - page.margin - w, w / 4)
-        )
-        standing = (*taken, *placed.values())
-        free = (s for s in spots if not any(s.overlaps(box) for box in standing))
-        placed[i] = next(free, Box(page.margin, page.margin, w, h))
-    return placed
-
-
-def _steps(low: float, high: float, step: float) -> list[float]:
-    return [low + step * k for k in range(int((high - low) // step) + 1)] if high >= low else []
+    return [min(max(at, lowest), high) - o for at, o in zip(level, offset, strict=True)]
 
 
 def attach(box: Box, x: float, y: float) -> tuple[float, float]:

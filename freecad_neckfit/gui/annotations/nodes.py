@@ -69,11 +69,14 @@ def points_of(node: Any) -> list[tuple[float, float, float]]:
     return [tuple(p.getValue()) for p in node.point.getValues()]
 
 
-def put_picture(node: Any, picture: Picture) -> None:
-    """Give a SoImage this picture, quietly."""
+def put_picture(node: Any, picture: Picture, *, instead_of: Picture | None = None) -> Picture:
+    """Give a SoImage this picture, quietly, unless it shows it already; return the picture."""
+    if picture is instead_of:
+        return picture
     with quietly(node):
         size = coin.SbVec2s(picture.width, picture.height)
         node.image.setValue(size, 3, picture.pixels)
+    return picture
 
 
 def put_text(node: Any, lines: Sequence[str]) -> None:

@@ -47,7 +47,7 @@ class Note:
     def lines(self, *, stale: bool = False) -> tuple[str, ...]:
         """All that the label says, line by line."""
         first = f"{self.head} {self.value}".rstrip()
-        tail = (self.wanted,) if self.wanted else ()
+        tail = (self.wanted,) if self.wanted and self.state is not State.FITS else ()
         return (first, self.title, *tail, *((OUT_OF_DATE,) if stale else ()))
 
 
@@ -109,9 +109,7 @@ def _symbol(kind: Kind, units: Units) -> str:
     return units.value if kind is Kind.LENGTH else kind.unit
 
 
-def shown(
-    notes: Iterable[Note], *, states: frozenset[State] = SHOWN_AT_FIRST
-) -> tuple[Note, ...]:
+def shown(notes: Iterable[Note], *, states: frozenset[State] = SHOWN_AT_FIRST) -> tuple[Note, ...]:
     """The notes whose state is among ``states``, in the order given."""
     return tuple(note for note in notes if note.state in states)
 

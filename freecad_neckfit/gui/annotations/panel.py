@@ -18,6 +18,7 @@ class Panel:
     def __init__(self, name: str) -> None:
         self._text, self._at, self._image = coin.SoInfo(), coin.SoTranslation(), nodes.image()
         self._switch = nodes.switch(self._text, self._at, self._image, on=False)
+        self._drawn: Picture | None = None
         # What only informs must not catch the mouse before the model.
         style = coin.SoPickStyle()
         style.style = coin.SoPickStyle.UNPICKABLE
@@ -26,7 +27,7 @@ class Panel:
     def write(self, lines: Sequence[str], picture: Picture) -> Picture:
         """Show ``picture``, which says ``lines``."""
         nodes.put_text(self._text, lines)
-        nodes.put_picture(self._image, picture)
+        self._drawn = nodes.put_picture(self._image, picture, instead_of=self._drawn)
         return picture
 
     def place(self, sight: Sight, box: Box) -> None:

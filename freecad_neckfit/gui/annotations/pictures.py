@@ -6,10 +6,11 @@ it tells the state by its line style and turns grey when the finding is out of d
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any
 
+from ...run.finding import State
 from .notes import OUT_OF_DATE, Note
 from .palette import DASH_DOT, DASHED, DOTTED, FAINT, GREY, INK, PAPER, WHITE, Colour, look_of
 
@@ -41,7 +42,10 @@ def label_picture(
 ) -> Picture:
     """A label: sign, word and value on the state's colour, what it is about on white."""
     look = look_of(note.state, stale=stale)
-    body = [_Line(note.title, TEXT), *([_Line(note.wanted, SMALL, colour=FAINT)] * bool(note.wanted))]
+    body = [_Line(note.title, TEXT)]
+    # What fits need not say what was wanted: where all is shown, room is scarce.
+    if note.wanted and note.state is not State.FITS:
+        body.append(_Line(note.wanted, SMALL, colour=FAINT))
     if stale:
         body.append(_Line(OUT_OF_DATE.upper(), SMALL, bold=True))
     head = _Line(note.head.upper(), HEAD, bold=True, colour=look.ink)
@@ -62,8 +66,9 @@ def label_picture(
     return canvas.close()
 
 
-def headline_picture(lines: Sequence[str], *, scale: float = 1.0, stale: bool = False) -> Picture:
-    """The answer, the tally, and what else the view should say."""
+@lru_cache(maxsize=16)
+def headline_picture(lines: tuple[str, ...], *, scale: float = 1.0, stale: bool = False) -> Picture:
+    """The answer in large letters, and what follows it."""
     canvas = _Canvas(scale)
     first = _Line(lines[0], HEAD + 4, bold=True)
     texts = [first, *(_Line(line, TEXT, colour=FAINT) for line in lines[1:])]
@@ -78,8 +83,9 @@ def headline_picture(lines: Sequence[str], *, scale: float = 1.0, stale: bool = 
     return canvas.close()
 
 
+@lru_cache(maxsize=16)
 def scale_picture(
-    title: str, swatches: Sequence[tuple[Colour, str, bool]], *, scale: float = 1.0
+    title: str, swatches: tuple[tuple[Colour, str, bool], ...], *, scale: float = 1.0
 ) -> Picture:
     """A bar of (colour, text, hatched) from the top down."""
     canvas = _Canvas(scale)
@@ -131,7 +137,13 @@ class _Canvas:
         return float(self._font(line)[1].height()) / self.scale
 
     def fill(
-        self, x: float, y: float, width: float, height: float, colour: Colour, *,
+        self,
+        x: float,
+        y: float,
+        width: float,
+        height: float,
+        colour: Colour,
+        *,
         hatched: bool = False,
     ) -> None:
         area = self._core.QRectF(*(self.scale * a for a in (x, y, width, height)))
@@ -149,8 +161,8 @@ class _Canvas:
 
     def border(self, colour: Colour, width: int, pattern: int, *, picked: bool) -> None:
         """A white edge, so that a dark border shows on a dark ground, and the border within."""
-        self._frame(WHITE if not picked else PICKED, 0.0, 1.0 if not picked else 5.0, 0xFFFF)
-        self._frame(colour, 1.0 if not picked else 5.0, float(width), pattern)
+        self._frame(WHITE if not picked else PICKED, 0.0, 1.0 if not picked else 3.0, 0xFFFF)
+        self._frame(colour, 1.0 if not picked else 3.0, float(width), pattern)
 
     def _frame(self, colour: Colour, inset: float, width: float, pattern: int) -> None:
         pen = self._gui.QPen(self._colour(colour), width * self.scale)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import traceback
 from collections.abc import Callable, Iterable, Sequence
 from typing import Any
@@ -24,12 +25,14 @@ MARGIN, SPACING, REACH = 10.0, 6.0, 70.0
 """Page margin, room between labels, and from points to labels [pixel at scale 1]."""
 NEAR = 14.0
 """Arrows closer than this [pixel at scale 1] would blur."""
+MORE = "00 more: outside this view, or no room"
+CACHED = coin.SoGLRenderAction, coin.SoGetBoundingBoxAction
 ScaleOf = Callable[[tuple[int, int]], float]
 
 
 def plain_scale(size: tuple[int, int]) -> float:
     """1 for views up to full HD; more for larger pictures, so that their print stays readable."""
-    return max(1.0, round((size[0] ** 2 + size[1] ** 2) ** 0.5 / 1800, 2))
+    return max(1.0, round(math.hypot(*size) / 1800, 2))
 
 
 class Scene:
@@ -37,33 +40,43 @@ class Scene:
 
     Independent of documents: ``show`` takes notes, an interference solid and a gap map. A view that
     draws the scene lays it out first for its own camera, which costs nothing while the camera
-    rests. ``scale_of`` gives the size of text in a picture of so many pixels.
+    rests. ``scale_of`` gives the size of text in a picture of so many pixels, ``placement_of`` the
+    FreeCAD placement of the body frame.
     """
 
-    def __init__(self, *, scale_of: ScaleOf = plain_scale) -> None:
-        self._scale_of = scale_of
+    def __init__(
+        self, *, scale_of: ScaleOf = plain_scale, placement_of: Callable[[], Any] | None = None
+    ) -> None:
+        self._scale_of, self._placement_of = scale_of, placement_of
         self._labels: dict[str, Label] = {}
         self._arrows: dict[str, Arrow] = {}
         self._notes: tuple[Note, ...] = ()
         self._shown: tuple[Note, ...] = ()
-        self._picked: frozenset[str] = frozenset()
+        self.picked: frozenset[str] = frozenset()
         self._bounds: Sequence[tuple[float, float, float]] = ()
         self._is_stale, self._units = False, Units.MM
         self._laid_out: tuple[bytes, float] | None = None
         self.clash, self.map = Interference(), Map()
         self.head, self.bar = Panel("NeckFit_headline"), Panel("NeckFit_scale")
-        self._clash_switch, self._map_switch = nodes.switch(self.clash.node), nodes.switch(self.map.node)
-        self._label_group, self._arrow_group = nodes.separator(), nodes.separator()
-        self._watch = coin.SoCallback()
+        self._clash_switch, self._map_switch = (
+            nodes.switch(self.clash.node),
+            nodes.switch(self.map.node),
+        )
+        self._pointer_group, self._arrow_group = nodes.separator(), nodes.separator()
+        self._label_group = nodes.separator()
+        before, self._watch = coin.SoCallback(), coin.SoCallback()
+        before.setCallback(_about_to_draw, self)
         self._watch.setCallback(_drawn, self)
         over = coin.SoAnnotation()
         for child in (self._map_switch, self._clash_switch):
             over.addChild(child)
         over.addChild(nodes.unbounded(
-            nodes.separator(nodes.unlit(), self._arrow_group, self._label_group,
-                            self.head.node, self.bar.node)))  # fmt: skip
+            nodes.separator(nodes.unlit(), self._arrow_group, self._pointer_group,
+                            self._label_group, self.head.node, self.bar.node)))  # fmt: skip
         self._stand = coin.SoMatrixTransform()
-        self.node = nodes.separator(self._stand, self._watch, over, name="NeckFit_annotations")
+        self.node = nodes.separator(
+            before, self._stand, self._watch, over, name="NeckFit_annotations"
+        )
 
     def show(
         self,
@@ -85,19 +98,25 @@ class Scene:
         self._notes = tuple(notes)
         self._shown = shown(self._notes, states=states)
         self._is_stale, self._units, self._bounds = stale, units, bounds
-        self.clash.show(clash)
+        self.clash.show(clash, stale=stale)
         self.map.show(gap_map)
         self._fill_groups(gaps=gaps)
         self._renew()
 
-    def stand(self, placement: Any) -> None:
-        """Move the body frame to a FreeCAD placement."""
-        columns = [list(row) for row in zip(*_rows(placement.toMatrix()), strict=True)]
-        self._stand.matrix.setValue(coin.SbMatrix(*(a for row in columns for a in row)))
+    def stand(self) -> None:
+        """Move the body frame to where the joint is now."""
+        if self._placement_of is None:
+            return
+        flat = self._placement_of().toMatrix().A
+        with nodes.quietly(self._stand):
+            # Coin multiplies row vectors, FreeCAD column vectors.
+            self._stand.matrix.setValue(
+                coin.SbMatrix(*(flat[4 * j + i] for i in range(4) for j in range(4)))
+            )
 
     def pick(self, ids: Iterable[str]) -> None:
         """Mark the labels of these findings as picked."""
-        self._picked = frozenset(ids)
+        self.picked = frozenset(ids)
         for note in self._shown:
             self._write(note)
         self._renew()
@@ -112,13 +131,15 @@ class Scene:
             if gaps and arrow.tips is not None:
                 self._arrows[note.id] = arrow
         # The worst is drawn last, over all others.
-        _refill(self._label_group, [self._labels[n.id].node for n in reversed(self._shown)])
+        labels = [self._labels[note.id] for note in reversed(self._shown)]
+        _refill(self._pointer_group, [label.pointer for label in labels])
+        _refill(self._label_group, [label.node for label in labels])
         _refill(self._arrow_group, [arrow.node for arrow in self._arrows.values()])
 
     def _write(self, note: Note) -> None:
         if note.id not in self._labels:
             self._labels[note.id] = Label(note, stale=self._is_stale)
-        self._labels[note.id].write(note, stale=self._is_stale, picked=note.id in self._picked)
+        self._labels[note.id].write(note, stale=self._is_stale, picked=note.id in self.picked)
 
     def _renew(self) -> None:
         self._laid_out = None
@@ -130,29 +151,36 @@ class Scene:
         if self._laid_out == (sight.key, scale):
             return False
         self._laid_out = (sight.key, scale)
+        for label in self._labels.values():
+            label.hide()
         inside = [note for note in self._shown if _is_inside(note, sight)]
         loose = [note for note in self._shown if note.place is None]
-        taken = self._place_panels(sight, scale, hidden=len(self._shown) - len(inside) - len(loose))
+        taken = self._place_panels(sight, scale, hidden=0)
         taken += self._place_loose(sight, scale, loose, taken)
         self._place_labels(sight, scale, inside, tuple(taken))
-        for note in self._shown:
-            if note not in inside and note not in loose:
-                self._labels[note.id].hide()
+        hidden = sum(self._labels[note.id].box is None for note in self._shown)
+        if hidden:
+            self._place_panels(sight, scale, hidden=hidden)
         self._place_arrows(sight, scale)
         return True
 
     def _place_panels(self, sight: Sight, scale: float, *, hidden: int) -> list[Box]:
-        lines = [*headline(self._notes), *([f"{hidden} more outside this view"] if hidden else [])]
-        margin = MARGIN * scale
-        head = self.head.write(lines, headline_picture(lines, scale=scale, stale=self._is_stale))
-        boxes = [Box(margin, sight.size[1] - margin - head.height, head.width, head.height)]
-        self.head.place(sight, boxes[0])
+        margin, high = MARGIN * scale, sight.size[1]
+        lines = headline(self._notes)
+        more = (f"{hidden} more: outside this view, or no room",) if hidden else ()
+        fullest = headline_picture((*lines, MORE), scale=scale, stale=self._is_stale)
+        # Room for the last line is kept from the start: labels need not make way for it later.
+        picture = headline_picture((*lines, *more), scale=scale, stale=self._is_stale)
+        self.head.write((*lines, *more), picture)
+        y = high - margin - picture.height
+        self.head.place(sight, Box(margin, y, picture.width, picture.height))
+        boxes = [Box(margin, high - margin - fullest.height, fullest.width, fullest.height)]
         field = self.map.field
         bar = swatches(field, units=self._units) if field is not None else []
         if not bar:
             self.bar.hide()
             return boxes
-        picture = scale_picture(TITLE, bar, scale=scale)
+        picture = scale_picture(TITLE, tuple(bar), scale=scale)
         self.bar.write([TITLE, *(text for _, text, _ in bar)], picture)
         boxes.append(Box(margin, margin, picture.width, picture.height))
         self.bar.place(sight, boxes[-1])
@@ -161,13 +189,16 @@ class Scene:
     def _place_loose(
         self, sight: Sight, scale: float, loose: Sequence[Note], taken: Sequence[Box]
     ) -> list[Box]:
-        """Findings without a place stand below the headline."""
+        """Findings without a place stand below the headline, as many as find room there."""
         boxes: list[Box] = []
-        y = taken[0].y
+        top = taken[0].y
+        floor = max([MARGIN * scale, *(box.top for box in taken[1:])])
         for note in loose:
             picture = self._labels[note.id].picture(scale)
-            y -= picture.height + SPACING * scale
-            boxes.append(Box(MARGIN * scale, y, picture.width, picture.height))
+            top -= picture.height + SPACING * scale
+            if top < floor:
+                break
+            boxes.append(Box(MARGIN * scale, top, picture.width, picture.height))
             self._labels[note.id].place(sight, boxes[-1], scale=scale)
         return boxes
 
@@ -178,10 +209,12 @@ class Scene:
         for note in inside:
             (x, y, _), picture = sight.pixels(note.place)[0], self._labels[note.id].picture(scale)
             wanted.append(Wanted(float(x), float(y), picture.width, picture.height))
-        page = Page(*map(float, sight.size), MARGIN * scale, SPACING * scale, REACH * scale,
+        width, height = map(float, sight.size)
+        page = Page(width, height, MARGIN * scale, SPACING * scale, REACH * scale,
                     taken, self._middle(sight, wanted), self._band(sight))  # fmt: skip
         for note, box in zip(inside, spread(wanted, page), strict=True):
-            self._labels[note.id].place(sight, box, scale=scale)
+            if box is not None:
+                self._labels[note.id].place(sight, box, scale=scale)
 
     def _place_arrows(self, sight: Sight, scale: float) -> None:
         """Beside each marker; one arrow is enough where two would lie on each other."""
@@ -236,26 +269,32 @@ def _is_inside(note: Note, sight: Sight) -> bool:
     return bool(0 <= x <= sight.size[0] and 0 <= y <= sight.size[1] and abs(depth) < 2)
 
 
-def _rows(matrix: Any) -> list[tuple[float, ...]]:
-    flat = matrix.A
-    return [tuple(flat[4 * i : 4 * i + 4]) for i in range(4)]
-
-
 def _refill(group: Any, children: Sequence[Any]) -> None:
     group.removeAllChildren()
     for child in children:
         group.addChild(child)
 
 
+def _about_to_draw(scene: Scene, action: Any) -> None:
+    """Coin calls this before any action takes the scene's placement."""
+    # Parents must not keep what they saw: labels move without telling them. Only these two actions
+    # have caches; asked for others', some builds of Coin end the whole program.
+    if any(action.isOfType(kind.getClassTypeId()) for kind in CACHED):
+        coin.SoCacheElement.invalidate(action.getState())
+    _told(scene.stand)
+
+
 def _drawn(scene: Scene, action: Any) -> None:
-    """Coin calls this when any action reaches the scene; an exception here must not reach Coin."""
-    # Parents must not keep what they saw: labels move without telling them.
-    coin.SoCacheElement.invalidate(action.getState())
-    if not action.isOfType(coin.SoGLRenderAction.getClassTypeId()):
-        return
+    """Coin calls this when any action reaches the scene."""
+    if action.isOfType(coin.SoGLRenderAction.getClassTypeId()):
+        _told(lambda: scene.lay_out(sight_of(action)))
+
+
+def _told(act: Callable[[], Any]) -> None:
+    """Do it; an exception must not reach Coin, so it is told in the report view."""
     try:
-        scene.lay_out(sight_of(action))
-    except Exception:  # noqa: BLE001 # told in the report view; the picture goes on without
+        act()
+    except Exception:  # noqa: BLE001 # whatever it is: the picture goes on without
         import FreeCAD
 
         FreeCAD.Console.PrintError(f"NeckFit annotations: {traceback.format_exc()}\n")

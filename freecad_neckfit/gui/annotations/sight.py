@@ -34,7 +34,11 @@ class Sight:
         clip = np.c_[points, np.ones(len(points))] @ self.matrix
         ahead = clip[:, 3] > 0
         seen = clip[:, :3] / np.where(ahead, clip[:, 3], 1.0)[:, None]
-        found = (seen + [1.0, 1.0, 0.0]) * [self.size[0] / 2, self.size[1] / 2, 1.0]
+        found: FloatArray = (seen + np.array([1.0, 1.0, 0.0])) * [
+            self.size[0] / 2,
+            self.size[1] / 2,
+            1.0,
+        ]
         found[~ahead, 2] = np.inf
         return found
 
@@ -43,7 +47,8 @@ class Sight:
         pixels = np.asarray(pixels, dtype=float).reshape(-1, 3)
         seen = pixels * [2 / self.size[0], 2 / self.size[1], 1.0] - [1.0, 1.0, 0.0]
         found = np.c_[seen, np.ones(len(seen))] @ self.inverse
-        return found[:, :3] / found[:, 3:]
+        points: FloatArray = found[:, :3] / found[:, 3:]
+        return points
 
     def nearest(self, pixels: Any) -> FloatArray:
         """(n, 3) points at (n, 2) pixels, in front of everything."""
@@ -58,5 +63,6 @@ def sight_of(action: Any) -> Sight:
     state = action.getState()
     model = np.array(coin.SoModelMatrixElement.get(state).getValue())
     view = np.array(coin.SoViewVolumeElement.get(state).getMatrix().getValue())
-    size = coin.SoViewportRegionElement.get(state).getViewportSizePixels().getValue()
+    # By index: newer pivys give a bare pointer for the value of a vector of short integers.
+    size = coin.SoViewportRegionElement.get(state).getViewportSizePixels()
     return Sight(model @ view, (int(size[0]), int(size[1])))

@@ -16,7 +16,6 @@ from ..annotations.gap_map import GapField, gap_field
 from ..annotations.notes import Note, element_of, note_of
 from ..annotations.scene import Scene
 from . import selection
-from .interference import interference
 from .text_size import text_scale
 
 ICONS = Path(package_file).parent.parent / "resources" / "icons"
@@ -44,7 +43,10 @@ class CheckView:
     def attach(self, vobj: Any) -> None:
         """Build the scene; FreeCAD calls this for new and for restored objects."""
         self._object = vobj.Object
-        self.scene = Scene(scale_of=text_scale(vobj.Object.Document.Name))
+        self.scene = Scene(
+            scale_of=text_scale(vobj.Object.Document.Name),
+            placement_of=lambda: _placement(vobj.Object),
+        )
         vobj.addDisplayMode(self.scene.node, MODE)
         selection.watch()
         self.refresh(vobj.Object)
@@ -66,14 +68,13 @@ class CheckView:
         self.scene.show(
             notes,
             states=states,
-            clash=interference(obj) if is_on(obj, "ShowInterference") else None,
+            clash=getattr(obj, "Interference", None) if is_on(obj, "ShowInterference") else None,
             gap_map=_map_of(obj, notes) if is_on(obj, "ShowGapMap") else None,
             gaps=is_on(obj, "ShowGaps"),
             stale=is_stale,
             units=units,
             bounds=_bounds(obj),
         )
-        self.scene.stand(_placement(obj))
 
     def getDisplayModes(self, _vobj: Any) -> list[str]:  # noqa: N802 (FreeCAD's name)
         """The one way of showing findings."""

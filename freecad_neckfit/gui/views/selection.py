@@ -49,7 +49,7 @@ def mark(document: str, name: str) -> None:
     """Mark the selected findings of a check object; other objects are left alone."""
     obj = FreeCAD.getDocument(document).getObject(name) if document else None
     view = getattr(getattr(obj, "ViewObject", None), "Proxy", None)
-    if obj is not None and hasattr(view, "scene"):
+    if view is not None and hasattr(view, "scene"):
         view.pick(selected_findings(obj))
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 
 DIAGONAL = 1450.0
@@ -18,7 +19,7 @@ def text_scale(document: str) -> Callable[[tuple[int, int]], float]:
     def scale(size: tuple[int, int]) -> float:
         for ratio in _on_screen(document, size):
             return ratio
-        diagonal = float(size[0] ** 2 + size[1] ** 2) ** 0.5
+        diagonal = math.hypot(*size)
         return max(round(diagonal / DIAGONAL, 2), 0.5)
 
     return scale

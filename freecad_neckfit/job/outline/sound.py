@@ -123,9 +123,9 @@ def _crossings(corners: FloatArray, ends: FloatArray, rows: Any) -> Any:
     )
     count = len(corners)
     step = (np.arange(count)[None, :] - rows[:, None]) % count
-    near &= (step > 1) & (step < count - 1)
+    neighbours = (step <= 1) | (step >= count - 1)
     apart = (_side(p, q, r) * _side(p, q, s) > 0) | (_side(r, s, p) * _side(r, s, q) > 0)
-    return near & ~apart
+    return near & ~neighbours & ~apart
 
 
 def _side(a: FloatArray, b: FloatArray, c: FloatArray) -> FloatArray:

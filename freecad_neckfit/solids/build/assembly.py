@@ -119,10 +119,8 @@ def _makers(v: Values, seat: Seat, outline: Outline | None) -> list[Maker]:
 
 
 def stated_outline(v: Values) -> Outline:
-    """The outline that the job states; a sketch in a FreeCAD document is read."""
-    from ..read import outline_segments
-
-    return outline_of(v, sketch=outline_segments)
+    """The outline that the job states; a sketch must be read by the caller."""
+    return outline_of(v)
 
 
 def _check_names(parts: Collection[str] | None) -> None:

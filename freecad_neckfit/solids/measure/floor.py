@@ -9,6 +9,7 @@ from .facets import Facets, joined
 from .measured import Measured
 from .overlay import overlay
 
+ON_TWO_LINES = "a strip shim bears on two lines only, at its edge and at the pocket's mouth"
 BEARS = 0.01
 """Faces closer than this [mm] all over bear on each other."""
 
@@ -17,8 +18,10 @@ def contact_share(context: Context) -> Measured:
     """Share (0 to 1) of the heel's bottom within the pocket that bears on floor or shim.
 
     The finish on the floor carries. Two plane faces bear where they lie within ``BEARS`` all over
-    their common part; faces that meet in a line bear on nothing.
+    their common part; faces that meet in a line bear on nothing. Not applicable to a strip shim.
     """
+    if context.has("shim") and context.values["shim.make"] == "strip":
+        return Measured.absent(ON_TWO_LINES)
     bottom = _bottom(context)
     floor = context.facets("body", context.body_faces.floor)
     within = overlay(bottom, floor)

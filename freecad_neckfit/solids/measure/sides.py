@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import numpy as np
 from numpy.typing import NDArray
 
@@ -50,7 +52,8 @@ def _side(context: Context, *, sign: int) -> Measured:
 def end_clearance(context: Context) -> Measured:
     """Least room [mm] between heel end and end wall.
 
-    Before a straight end wall along X; in a round one in any direction of the plan.
+    Before a straight end wall along X. In a round end to the arc, in any direction of the plan,
+    from the heel's end and the roundings of its corners.
     """
     walls = plane_walls(context).facing(axis=0, sign=-1, least=0.7)
     if not len(walls):
@@ -63,22 +66,40 @@ def end_clearance(context: Context) -> Measured:
 
 
 def _round_end(context: Context) -> Measured:
+    """To the arc alone, carried on past its ends: what lies beside it is the sides' room."""
+    faces = [f for f in context.body_faces.walls if _is_round(context, "body", f)]
+    if not faces:
+        return Measured.unknown("the pocket's end is neither straight nor an arc")
+    wall = context.facets("body", faces)
+    surface = context.faces("body")[faces[0]].Surface
+    end = heel_end(context)
+    top = float(wall.points[:, :, 2].max())
+    points = end.clipped(axis=2, at=top, above=False).points.reshape(-1, 3)
+    if not len(points):
+        return Measured.unknown("the heel's end does not stand within the pocket")
+    room = _room_in_cylinder(points, surface)
+    index = int(room.argmin())
+    x, y, z = (float(a) for a in points[index])
+    return Measured(float(room[index]) - _finish(context), (x, y, z))
+
+
+def _room_in_cylinder(points: FloatArray, surface: Any) -> FloatArray:
+    """(k,) plan distance [mm] from points inside a cylinder, upright or nearly, to its wall."""
+    axis = np.array(surface.Axis)
+    off = points - np.array(surface.Center)
+    out = off - (off @ axis)[:, None] * axis
+    away = np.linalg.norm(out, axis=1)
+    # A wall that leans is farther off in the plan than square to itself.
+    return np.asarray((surface.Radius - away) / (np.hypot(out[:, 0], out[:, 1]) / away))
+
+
+def heel_end(context: Context) -> Facets:
+    """The heel's end with the roundings of its corners, upright faces only."""
     upright = heel_upright(context)
-    end = upright.facing(axis=0, sign=1, least=0.05)
-    walls = context.facets("body", context.body_faces.walls)
-    level = end.points[:, :, 2]
-    low, high = float(level.min()), min(float(level.max()), float(walls.points[:, :, 2].max()))
-    best: Measured | None = None
-    for z in (low + NUDGE, high - NUDGE):
-        points = section(end, z)[0].reshape(-1, 2)
-        if not len(points):
-            continue
-        room = signed_room(points, *section(walls, z))[0]
-        index = int(room.argmin())
-        if best is None or room[index] - _finish(context) < best.value:
-            x, y = (float(a) for a in points[index])
-            best = Measured(float(room[index]) - _finish(context), (x, y, z))
-    return best or Measured.unknown("the heel's end does not stand within the pocket")
+    in_neck = Facets(context.frame.to_neck(upright.points), upright.normal, upright.face)
+    flat = np.isin(upright.face, [f for f in set(upright.face.tolist())
+                                  if _is_plane(context, "heel", f)])  # fmt: skip
+    return upright.where(~flat | upright_end(in_neck))
 
 
 def end_visible(context: Context) -> Measured:
@@ -228,6 +249,10 @@ def _level_edged(facets: Facets) -> Facets:
 
 def _is_plane(context: Context, part: str, face: int) -> bool:
     return type(context.faces(part)[face].Surface).__name__ == "Plane"
+
+
+def _is_round(context: Context, part: str, face: int) -> bool:
+    return type(context.faces(part)[face].Surface).__name__ == "Cylinder"
 
 
 def _finish(context: Context) -> float:

@@ -1,0 +1,33 @@
+"""New document objects get their view providers here; the workbench registers ``dress``."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from ...features.roles import role_of
+
+COLOURS = {
+    "RoutedBody": (0.72, 0.50, 0.30),
+    "SeatedNeck": (0.93, 0.80, 0.58),
+    "SeatedPlate": (0.92, 0.90, 0.85),
+    "Shim": (0.80, 0.62, 0.42),
+    "Bridge": (0.62, 0.62, 0.66),
+    "Pickups": (0.20, 0.20, 0.20),
+    "Screws": (0.70, 0.70, 0.72),
+}
+"""Of the shown parts, by the name that they are made with: light wood, metal, dark coils."""
+
+
+def dress(obj: Any) -> None:
+    """Give a new object its view provider; the check shows its findings."""
+    if role_of(obj) == "check":
+        # Only now: a document without a check needs no graphics library.
+        from .check import CheckView
+
+        CheckView(obj.ViewObject)
+        return
+    # FreeCAD's own view: without a proxy of some kind it shows no shape at all.
+    obj.ViewObject.Proxy = 0
+    colour = COLOURS.get(obj.Name.rstrip("0123456789"))
+    if colour is not None and hasattr(obj.ViewObject, "ShapeColor"):
+        obj.ViewObject.ShapeColor = colour

@@ -9,12 +9,12 @@ from __future__ import annotations
 from typing import Any
 
 import numpy as np
-from freecad_neckfit.job.possible import refuse_impossible
 
 from freecad_neckfit.fit.case import Case
 from freecad_neckfit.fit.checks.overhang_gap import CHECK as OVERHANG_GAP
 from freecad_neckfit.job.errors import BadInput
 from freecad_neckfit.job.parameters import ALL
+from freecad_neckfit.job.possible import refuse_impossible
 from freecad_neckfit.job.quantity import Kind
 from freecad_neckfit.job.resolve import complete
 

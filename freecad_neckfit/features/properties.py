@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from functools import cache
 from typing import Any
 
 from ..job.parameter import Parameter
@@ -30,16 +30,24 @@ _TYPES = {
 }
 
 
-def parameters_of(role: str) -> Iterator[Parameter]:
+@cache
+def parameters_of(role: str) -> tuple[Parameter, ...]:
     """The parameters that an object of this role states, in the order in which they are shown."""
     groups = STATED.get(role, ())
-    yield from (p for p in ALL.values() if p.group in groups)
+    return tuple(p for p in ALL.values() if p.group in groups)
 
 
 def property_of(p: Parameter) -> str:
     """Name of a parameter's property: its own name, after its group's unless that comes first."""
+    return _NAMES[p.key]
+
+
+def _name_of(p: Parameter) -> str:
     firsts = {groups[0] for groups in STATED.values()}
     return camel(p.name) if p.group in firsts else camel(p.group) + camel(p.name)
+
+
+_NAMES = {key: _name_of(p) for key, p in ALL.items()}
 
 
 def flag_of(p: Parameter) -> str:

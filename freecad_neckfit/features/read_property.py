@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import Any
 
 from ..job.bounds import in_bounds
@@ -64,11 +65,16 @@ def _symbol(quantity: Any) -> str:
 
 
 def _one(obj: Any, p: Parameter, raw: Any, *, name: str) -> Any:
-    value = read_value(raw, kind=p.kind, bare=Units.MM, name=name)
-    units = units_of(obj)
-    if p.kind is Kind.LENGTH and units is Units.INCH:
-        raw = round(raw / float(INCH_MM), 4)
+    if p.kind.is_measured and math.isfinite(raw):
+        value: Any = float(raw)  # nothing to be read: this runs for every value of a dragged joint
+    else:
+        value = read_value(raw, kind=p.kind, bare=Units.MM, name=name)
+    if p.low is not None and p.high is not None and p.low <= value <= p.high:
+        return value
     if p.kind is not Kind.PATH:
+        units = units_of(obj)
+        if p.kind is Kind.LENGTH and units is Units.INCH:
+            raw = round(raw / float(INCH_MM), 4)
         in_bounds(p, value, raw=raw, name=name, units=units)
     return value
 

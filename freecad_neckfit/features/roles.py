@@ -38,7 +38,7 @@ ROLE = "Role"
 
 def role_of(obj: Any) -> str:
     """The role of a document object; empty where it is none of NeckFit's."""
-    return str(getattr(obj, ROLE, "") or "") if ROLE in obj.PropertiesList else ""
+    return str(getattr(obj, ROLE, "") or "")
 
 
 def camel(words: str) -> str:

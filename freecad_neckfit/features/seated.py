@@ -29,16 +29,8 @@ def show_parts(obj: Any) -> None:
     if obj.BuiltFrom != digest:
         obj.Shape = _shape(obj, assembly_of(obj.Joint).parts)
         obj.BuiltFrom = digest
-    obj.Placement = place_of(obj)
-
-
-def place_of(obj: Any) -> Any:
-    """The placement that puts the body frame where the joint's is, whatever contains either."""
-    joint = obj.Joint
-    if obj.getParentGeoFeatureGroup() is joint.getParentGeoFeatureGroup():
-        return joint.Placement  # not by way of inverses, whose rounding would show as a change
-    container = obj.getGlobalPlacement() * obj.Placement.inverse()
-    return container.inverse() * joint.getGlobalPlacement()
+    # FreeCAD keeps what is linked in one container, so that both are placed in the same frame.
+    obj.Placement = obj.Joint.Placement
 
 
 def _shape(obj: Any, parts: dict[str, Any]) -> Any:

@@ -55,7 +55,7 @@ def state(obj: Any, values: Mapping[str, Any]) -> None:
 
     The rest goes back to its default or is worked out again. Keys of other groups are ignored.
     """
-    mine = list(parameters_of(role_of(obj)))
+    mine = parameters_of(role_of(obj))
     with writing():
         for p in mine:
             _set(obj, p, values)
@@ -72,7 +72,7 @@ def show_worked_out(obj: Any) -> None:
     """
     from ..job.resolve import complete
 
-    mine = list(parameters_of(role_of(obj)))
+    mine = parameters_of(role_of(obj))
     values = complete(stated_of(obj))
     with writing():
         for p in mine:
@@ -115,7 +115,7 @@ def _change(obj: Any, name: str, value: Any) -> None:
         setattr(obj, name, value)
 
 
-def _show_modes(obj: Any, parameters: list[Parameter]) -> None:
+def _show_modes(obj: Any, parameters: tuple[Parameter, ...]) -> None:
     for p in parameters:
         flag = flag_of(p)
         if flag:

@@ -45,27 +45,25 @@ class Apart(NamedTuple):
 
 
 def board_to_pickup(case: Case) -> Apart:
-    """Fretboard end to the front of the neck pickup or its ring, along X, where heights overlap.
+    """Room between fretboard and neck pickup: along X or in height, whichever is larger.
 
-    Where the pickup stays below the whole underside (binding included) the value is the height
-    between them instead; where it stands above the fretboard's end altogether they do not meet,
-    and the distance along X counts.
+    Parts that are apart in either direction are free. Along X it is counted from the furthest
+    point of the fretboard's end face, in height from the lowest of the overhang, binding included.
     """
     box, end, seated = case.once(neck_pickup), case["neck.overhang"], case.seated
     hang = np.where(case["neck.binding_width"] > 0, case["neck.binding"], 0.0)
-    low = case["neck.underside"] - hang
-    end_x, end_z = seated.to_body(x=end, z=low)
+    # Where the fretboard ends at the heel its end face reaches down to the glue line.
+    low = np.where(end > 0, case["neck.underside"] - hang, case["neck.glue_line"])
+    end_z = seated.to_body(x=end, z=low)[1]
     heel_z = seated.to_body(x=0.0, z=low)[1]
     upright = np.minimum(end_z, heel_z) - box.top
-    nearest = np.where(seated.sin >= 0, low, case["neck.height"])
-    level = np.where(seated.sin >= 0, box.mount, box.top)
-    at_level = (level - seated.z0 - end * seated.sin) / seated.cos
-    z = np.where(seated.sin >= 0, np.maximum(nearest, at_level), np.minimum(nearest, at_level))
-    along_x = box.front - (seated.x0 + end * seated.cos - z * seated.sin)
-    over = upright >= 0
+    furthest = np.where(seated.sin >= 0, low, case["neck.height"])
+    end_x, z = seated.to_body(x=end, z=furthest)
+    along_x = box.front - end_x
+    over = upright > along_x
     return Apart(
         value=np.where(over, upright, along_x),
         upright=over,
-        x=np.where(over, end_x, box.front),
-        z=np.where(over, end_z, seated.z0 + end * seated.sin + z * seated.cos),
+        x=end_x,
+        z=np.where(over, end_z, z),
     )

@@ -104,7 +104,9 @@ class ScrewSeat:
     def _to_edge(self, x: Array) -> Array:
         heel = self.case.once(heel_outline)
         spread = type(heel)(*(along(getattr(heel, name)) for name in heel.__dataclass_fields__))
-        return -spread.farthest(x=x, y=np.abs(self.y))
+        # Toward the nut the heel ends too: there it steps up to the thinner shaft.
+        inner = x + along(self.case["neck.heel_length"])
+        return np.minimum(-spread.farthest(x=x, y=np.abs(self.y)), inner)
 
     @cached_property
     def rod(self) -> Array:

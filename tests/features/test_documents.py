@@ -14,6 +14,7 @@ def test_a_joint_survives_save_and_open(joint, reopened, tmp_path):
     joint.Pocket.setExpression("Depth", "16 mm + 2.288 mm")
     joint.CoverPlate.Cover = "surround"
     joint.Neck.Overhang = 1 / 3 + 9
+    joint.ClimateTemperature = 0.1 + 0.2  # a document keeps 16 decimals: not this last bit
     joint.Document.recompute()
     found = check(joint, solids=False)
     before, name, kept = digest(joint.Document), joint.Name, found.Findings

@@ -108,8 +108,9 @@ def test_a_turned_and_nested_joint_has_the_same_findings(turned):
     assert a.Findings.replace(turned.Label, "") == b.Findings.replace(twin.Label, "")
 
 
-def test_a_part_in_another_container_still_lies_at_the_joint(turned):
+def test_a_part_taken_out_of_its_container_takes_the_joint_along(turned):
     body = turned.Document.RoutedBody
     turned.Document.Inner.removeObject(body)
     turned.Document.recompute()
+    assert turned.getParentGeoFeatureGroup() is body.getParentGeoFeatureGroup()
     assert same_place(body.getGlobalPlacement(), turned.getGlobalPlacement())

@@ -43,6 +43,7 @@ y = -0.7
 [tolerance]
 "pocket.depth" = "±0.005 in"
 "pocket.length" = "±0.010 in"
+"neck.nut_to_heel" = "±0.01 in"
 
 [[option]]
 name = "flat and shallow"
@@ -59,6 +60,16 @@ name = "with plate"
 cover = "surround"
 [option.tolerance]
 "pocket.depth" = "±0.01 in"
+
+[[option]]
+name = "another neck"
+[option.neck]
+from = "neck21.toml"
+"""
+NECK_21 = """
+[neck]
+frets = 21
+nut_to_heel = 470
 """
 NECK = """
 [part]
@@ -73,6 +84,7 @@ height = 26.5
 @pytest.fixture
 def file(tmp_path):
     (tmp_path / "neck.toml").write_text(NECK)
+    (tmp_path / "neck21.toml").write_text(NECK_21)
     (tmp_path / "joint.toml").write_text(JOB)
     return tmp_path / "joint.toml"
 
@@ -111,7 +123,7 @@ def test_it_comes_back_after_saving_and_an_edit(document, file, tmp_path, reopen
     was, now = read_job(file), read_job(tmp_path / "back.toml")
     wanted = {**was.base.stated, "pocket.depth": 18.0}
     assert same(now.base.stated, wanted)
-    shallow, plate = now.options
+    shallow, plate, _ = now.options
     assert shallow.stated["pocket.depth"] == pytest.approx(15.875)
     assert plate.stated["pocket.depth"] == pytest.approx(18.0)
 

@@ -66,7 +66,8 @@ def watch():
 
 
 def at_once(view):
-    view.setAnimationEnabled(False)
+    if hasattr(view, "setAnimationEnabled"):  # not in 0.20, which does not glide
+        view.setAnimationEnabled(False)
     return view
 
 

@@ -12,10 +12,10 @@ from ..reads_joint import BINDING, BOARD, COVER, PICKUP
 
 
 def read(case: Case) -> Reading:
-    """Distance [mm] along X from fretboard end to the neck pickup or its ring, heights overlapping.
+    """Room [mm] between fretboard and neck pickup or its ring, along X or in height.
 
-    The pickup's poles are taken in the middle of their travel. Where it stays below the whole
-    underside, the height between them counts instead.
+    The larger of the two counts: apart in either direction they are free. The pickup's poles are
+    taken in the middle of their travel.
     """
     if not case["pickup_neck.fitted"]:
         return Reading.absent("no neck pickup is fitted")

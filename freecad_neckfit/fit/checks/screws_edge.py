@@ -14,7 +14,7 @@ from ..screw_seat import screw_seat
 
 
 def read(case: Case) -> Reading:
-    """Least distance of a screw's axis to the heel's sides, end and corners, in shank diameters."""
+    """Least distance of a screw's axis to the heel's sides, both ends and corners, in shank diameters."""
     screws = case.once(screw_seat)
     if screws.count == 0:
         return Reading.absent("no neck screws are stated")
@@ -30,7 +30,9 @@ CHECK = Check(
     title="screws to the heel's edge in shank diameters",
     unit=Kind.NUMBER,
     gravity=Gravity.BREAKS,
-    reads=together(SCREW_SEATS, PLANS, ("screws.shank", "limits.edge_distance_min")),
+    reads=together(
+        SCREW_SEATS, PLANS, ("screws.shank", "neck.heel_length", "limits.edge_distance_min")
+    ),
     read=read,
     low="limits.edge_distance_min",
     span=0.25,

@@ -20,12 +20,22 @@ from .pictures import Picture
 
 def separator(*children: Any, name: str = "") -> Any:
     """A group that keeps its state to itself and is never cached."""
-    node = coin.SoSeparator()
-    for caching in (node.renderCaching, node.boundingBoxCaching):
-        caching.setValue(coin.SoSeparator.OFF)
-    node.pickCulling = coin.SoSeparator.OFF
+    node = _uncached(coin.SoSeparator(), children)
     if name:
         node.setName(name)
+    return node
+
+
+def over_all(*children: Any) -> Any:
+    """A group that is drawn over everything else."""
+    return _uncached(coin.SoAnnotation(), children)
+
+
+def _uncached(node: Any, children: Sequence[Any]) -> Any:
+    for caching in (node.renderCaching, node.boundingBoxCaching):
+        caching.setValue(coin.SoSeparator.OFF)
+    # Labels lie outside the bounds that are counted: culled by those, none would be picked.
+    node.pickCulling = coin.SoSeparator.OFF
     for child in children:
         node.addChild(child)
     return node

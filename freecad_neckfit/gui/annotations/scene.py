@@ -67,7 +67,7 @@ class Scene:
         before, self._watch = coin.SoCallback(), coin.SoCallback()
         before.setCallback(_about_to_draw, self)
         self._watch.setCallback(_drawn, self)
-        over = coin.SoAnnotation()
+        over = nodes.over_all()
         for child in (self._map_switch, self._clash_switch):
             over.addChild(child)
         over.addChild(nodes.unbounded(

@@ -8,7 +8,6 @@ from ...job.arrays import FloatArray
 from .context import Context
 from .facets import EMPTY, Facets, joined
 from .measured import Measured
-from .mount import pickup_mount
 from .overlay import overlay
 from .sections import section, signed_room
 from .sides import NUDGE, top_edge
@@ -51,9 +50,10 @@ def plate_heel(context: Context) -> Measured:
 
 
 def overhang_pickup(context: Context) -> Measured:
-    """Least distance [mm] along X from fretboard end to the neck pickup where heights overlap.
+    """Room [mm] between fretboard and neck pickup: along X or in height, whichever is larger.
 
-    Where the pickup stays below the whole overhang it is the height between them.
+    Parts that are apart in either direction are free. Along X it is counted from the furthest
+    point of the fretboard's end, in height from the lowest of the overhang.
     """
     if not context.has("pickup_neck"):
         return Measured.absent("no neck pickup is fitted")
@@ -62,14 +62,14 @@ def overhang_pickup(context: Context) -> Measured:
     board = _board(context)
     behind = context.frame.to_neck(board.points)[:, :, 0].min(axis=1) > -1e-6
     overhang = board.where(behind) if behind.any() else board
-    lowest = overhang.points.reshape(-1, 3)[overhang.points[:, :, 2].argmin()]
-    if lowest[2] >= top:
-        return Measured(float(lowest[2]) - top, _point(lowest), detail={"room": "in height"})
-    mount = pickup_mount(context, "neck")
-    level = board.clipped(axis=2, at=mount, above=True).clipped(axis=2, at=top, above=False)
-    points = (level if len(level) else board).points.reshape(-1, 3)
-    end = points[points[:, 0].argmax()]
-    return Measured(front - float(end[0]), _point(end), detail={"room": "along X"})
+    under = overhang.facing(axis=2, sign=-1, least=0.5).points.reshape(-1, 3)
+    points = overhang.points.reshape(-1, 3)
+    under = under if len(under) else points
+    lowest, end = under[under[:, 2].argmin()], points[points[:, 0].argmax()]
+    upright, along = float(lowest[2]) - top, front - float(end[0])
+    if upright > along:
+        return Measured(upright, _point(lowest), detail={"room": "in height"})
+    return Measured(along, _point(end), detail={"room": "along X"})
 
 
 def rod_access(context: Context) -> Measured:

@@ -139,6 +139,8 @@ def _around(
 ) -> tuple[set[int], set[int]]:
     """Fillets and walls that rise from a floor."""
     low = min(box[i, 2] for i in floor)
+    # Walls rise above all of their floor: what stands in a bowl's rim is no wall of the top.
+    high = max(box[i, 5] for i in floor)
     fillets: set[int] = set()
     walls: set[int] = set()
     todo = set().union(*(beside[i] for i in floor)) - floor
@@ -148,7 +150,7 @@ def _around(
         if index in seen:
             continue
         seen.add(index)
-        if box[index, 2] < low - SLACK or box[index, 5] < low + 1e-3:
+        if box[index, 2] < low - SLACK or box[index, 5] < high + 1e-3:
             continue
         if index in upright:
             walls.add(index)

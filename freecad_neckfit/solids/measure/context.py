@@ -166,6 +166,15 @@ class Context:
             raise NotFound("the body has no face that looks up")
         return max(level, key=lambda i: np.prod(box[i, 3:5] - box[i, :2]))
 
+    @cached_property
+    def plate_face(self) -> int:
+        """Index of the cover plate's top: of the faces that look up the largest in plan."""
+        box, faces = self.boxes("plate"), self.faces("plate")
+        up = [i for i, f in enumerate(faces) if f.normalAt(*_middle(f)).z > 0.5]
+        if not up:
+            raise NotFound("the cover plate has no face that looks up")
+        return max(up, key=lambda i: np.prod(box[i, 3:5] - box[i, :2]))
+
     def top_height(self, plan: FloatArray) -> FloatArray:
         """(k,) Z [mm] of the bare top at points (k, 2), carried on over pocket and cavities."""
         return height_on(self.faces("body")[self.top_face], plan)
@@ -214,3 +223,8 @@ def _plane_normal(face: Any) -> tuple[float, float, float]:
         return (np.nan, np.nan, np.nan)
     n = face.normalAt(0, 0)
     return float(n.x), float(n.y), float(n.z)
+
+
+def _middle(face: Any) -> tuple[float, float]:
+    u0, u1, v0, v1 = face.ParameterRange
+    return (u0 + u1) / 2, (v0 + v1) / 2

@@ -5,12 +5,12 @@ from __future__ import annotations
 import numpy as np
 
 from ...job.arrays import FloatArray
-from .columns import highest
 from .context import Context
 from .facets import Facets
 from .measured import Measured
 from .mount import bridge_mount, cavity_floor, finished_top, pickup_mount
 from .sides import treble_sign
+from .surfaces import height_on
 
 ROLES = ("neck", "middle", "bridge")
 
@@ -192,9 +192,10 @@ def top_string(context: Context) -> Measured:
 def _plate_under(context: Context, plan: FloatArray) -> FloatArray:
     if not context.has("plate"):
         return np.full(len(plan), -np.inf)
-    low, high = plan.min(axis=0), plan.max(axis=0)
-    bounds = (float(low[0]) - 1, float(high[0]) + 1, float(low[1]) - 1, float(high[1]) + 1)
-    return highest(context.near("plate", bounds, sign=1), plan)
+    box = context.boxes("plate")
+    low, high = box[:, :2].min(axis=0), box[:, 3:5].max(axis=0)
+    inside = np.all((plan >= low) & (plan <= high), axis=1)
+    return np.where(inside, height_on(context.faces("plate")[context.plate_face], plan), -np.inf)
 
 
 def plate_string(context: Context) -> Measured:

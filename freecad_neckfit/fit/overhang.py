@@ -10,7 +10,7 @@ from .case import Case
 
 
 def room(case: Case, *, x: Array, y: Array, z: Array, plate: Array) -> Array:
-    """Height [mm] of neck point (x, y, z) over the finished top, or over the plate where it lies."""
+    """Height [mm] of neck point (x, y, z) over the finished top, or over the plate on it."""
     big_x, big_z = case.seat.to_body(x=x, z=z)
     return big_z - top_height(case.values, x=big_x, y=y) - case["finish.top"] - plate
 
@@ -21,7 +21,7 @@ def least_room(
     """Least height over top or plate for neck x in [first, last], and the x where it is found.
 
     Every top is concave along X, so the height over it is convex: over a flat top it is least at
-    an end, over a curved one where the top runs parallel to the neck, or at the end nearest to that.
+    an end, over a curved one where the top runs parallel to the neck, or at the end nearest.
     """
     if case["body.top"] == "flat":
         where = np.where(case.seat.tilt >= 0, first, last)

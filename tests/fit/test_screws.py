@@ -87,7 +87,8 @@ def test_tip_edge_and_rod_are_those_of_the_axis_in_the_neck(stated):
     for i, y in enumerate(case["screw.y"]):
         neck = screw_points(case, i)
         tips.append(18.6 - neck[-1, 2])
-        edges.append(np.min(heel(case.values).depth(neck[:, 0], y)))
+        beside = heel(case.values).depth(neck[:, 0], y)
+        edges.append(np.min(np.minimum(beside, neck[:, 0] + 78.0)))
         aside, before = max(abs(y) - 3.2, 0.0), np.maximum(neck[:, 0] + 20.0, 0.0)
         plan, up = np.hypot(aside, before) - 2.1, np.maximum(11.0 - neck[:, 2], 0.0)
         rods.append(np.min(np.where(plan > 0, np.hypot(np.maximum(plan, 0), up), up)))

@@ -141,7 +141,7 @@ def test_overhang_and_pickup_meet_in_height_or_along():
     # Underside at 2.7, pickup up to 4: along X from 20 to 32.
     assert above.value == pytest.approx(12.0, abs=1e-6)
     parts = joint()
-    parts["pickup_neck"] = box((32, 50), (-40, 40), (-5, 1.5))
+    parts["pickup_neck"] = box((15, 50), (-40, 40), (-5, 1.5))
     under = measured("overhang_pickup", parts, **{"pickup_neck.mount": "top"})
     assert under.value == pytest.approx(1.2, abs=1e-6)
 

@@ -13,7 +13,6 @@ pytestmark = pytest.mark.freecad
 JOINT = {
     "body.top": "domed",
     "pocket.angle": 1.0,
-    "plate.cover": "surround",
     "neck.binding_width": 1.5,
     "neck.binding": 0.5,
 }

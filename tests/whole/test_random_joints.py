@@ -21,9 +21,9 @@ MANY = 2000
 NEAR = 0.05
 
 
-# Open faults of the tool, each told to the user as "tool disagrees", and not yet mended: how far a
-# sunk fretboard must be shifted in plan, and with it the room in a cover plate's cut-out, on partial
-# plates and curved tops; the top under an overhang where a cavity has taken it away.
+# Open faults of the tool, each told to the user as "tool disagrees", and not yet mended: how far
+# a sunk fretboard must be shifted in plan, and with it the room in a cover plate's cut-out, on
+# partial plates and curved tops; the top under an overhang where a cavity has taken it away.
 OPEN = {"overhang.side_room", "plate.heel", "overhang.gap"}
 
 

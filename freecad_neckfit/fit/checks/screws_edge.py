@@ -14,7 +14,7 @@ from ..screw_seat import screw_seat
 
 
 def read(case: Case) -> Reading:
-    """Least distance of a screw's axis to the heel's sides, both ends and corners, in shank diameters."""
+    """Least distance of a screw's axis to the heel's edge all round, in shank diameters."""
     screws = case.once(screw_seat)
     if screws.count == 0:
         return Reading.absent("no neck screws are stated")

@@ -58,21 +58,14 @@ class Scene:
         self._laid_out: tuple[bytes, float] | None = None
         self.clash, self.map = Interference(), Map()
         self.head, self.bar = Panel("NeckFit_headline"), Panel("NeckFit_scale")
-        self._clash_switch, self._map_switch = (
-            nodes.switch(self.clash.node),
-            nodes.switch(self.map.node),
-        )
         self._pointer_group, self._arrow_group = nodes.separator(), nodes.separator()
         self._label_group = nodes.separator()
         before, self._watch = coin.SoCallback(), coin.SoCallback()
         before.setCallback(_about_to_draw, self)
         self._watch.setCallback(_drawn, self)
-        over = nodes.over_all()
-        for child in (self._map_switch, self._clash_switch):
-            over.addChild(child)
-        over.addChild(nodes.unbounded(
-            nodes.separator(nodes.unlit(), self._arrow_group, self._pointer_group,
-                            self._label_group, self.head.node, self.bar.node)))  # fmt: skip
+        at_edges = nodes.separator(nodes.unlit(), self._arrow_group, self._pointer_group,
+                                   self._label_group, self.head.node, self.bar.node)  # fmt: skip
+        over = nodes.over_all(self.map.node, self.clash.node, nodes.unbounded(at_edges))
         self._stand = coin.SoMatrixTransform()
         self.node = nodes.separator(
             before, self._stand, self._watch, over, name="NeckFit_annotations"

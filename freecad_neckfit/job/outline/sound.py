@@ -129,5 +129,6 @@ def _crossings(corners: FloatArray, ends: FloatArray, rows: Any) -> Any:
 
 
 def _side(a: FloatArray, b: FloatArray, c: FloatArray) -> FloatArray:
-    cross: FloatArray = (b[..., 0] - a[..., 0]) * (c[..., 1] - a[..., 1])
-    return cross - (b[..., 1] - a[..., 1]) * (c[..., 0] - a[..., 0])
+    ahead = (b[..., 0] - a[..., 0]) * (c[..., 1] - a[..., 1])
+    aside = (b[..., 1] - a[..., 1]) * (c[..., 0] - a[..., 0])
+    return np.asarray(np.subtract(ahead, aside), dtype=float)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ...job.quantity import Kind
 from ..case import Case
-from ..check import Check, Gravity
+from ..check import Check, Excess, Gravity
 from ..reading import Reading
 from ..reads import TOP, together
 from ..reads_joint import PLANS
@@ -28,7 +28,11 @@ CHECK = Check(
     high="limits.end_max",
     contact=True,
     measure="end_clearance",
-    consequence="Too little and the heel jams before it seats; too much and the scale shifts and "
-    "the joint looks open.",
-    mending="Change the pocket's length toward the bridge, or the end gap, by {short}.",
+    consequence="The heel stands off its seat, or the wall splits.",
+    mending="Lengthen the pocket by {short}.",
+    excess=Excess(
+        gravity=Gravity.PLAYS_BADLY,
+        consequence="The neck does not reach its end wall: strings and scale are off.",
+        mending="Shorten the pocket by {short}.",
+    ),
 )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ...job.quantity import Kind
 from ..board_low import overhang_room
 from ..case import Case
-from ..check import Check, Gravity
+from ..check import Check, Excess, Gravity
 from ..reading import Reading
 from ..reads import together
 from ..reads_joint import COVER, OVER_TOP
@@ -33,8 +33,11 @@ CHECK = Check(
     high="limits.gap_max",
     contact=True,
     measure="overhang_gap",
-    consequence="Tightening the screws pries a glued fretboard off the neck; a neck of one piece "
-    "rocks off the floor instead. A wide gap is merely ugly.",
-    mending="Change the pocket's depth by {short}, take the plate from under the overhang, use a "
-    "thinner plate or a shim, or shorten the overhang.",
+    consequence="Tightened screws pry a glued fretboard off; a neck of one piece rocks off.",
+    mending="Rout {short} shallower, cut or thin the plate, or add a shim.",
+    excess=Excess(
+        gravity=Gravity.UGLY,
+        consequence="A gap shows under the fretboard, and gathers dirt.",
+        mending="Rout {short} deeper, or run a plate under the overhang.",
+    ),
 )

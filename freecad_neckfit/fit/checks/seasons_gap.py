@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from ...job.quantity import Kind
 from ..case import Case
-from ..check import Check, Gravity
+from ..check import Check, Excess, Gravity
 from ..reading import Reading
 from ..reads import together
 from ..reads_joint import CLIMATE
@@ -35,5 +35,10 @@ CHECK = Check(
     high="limits.gap_max",
     measure="",
     consequence="The overhang touches in one season though it is free in another.",
-    mending="Leave {short} more gap when the joint is cut.",
+    mending="Leave {short} more room when the joint is cut.",
+    excess=Excess(
+        gravity=Gravity.UGLY,
+        consequence="In one season a wide gap shows under the fretboard.",
+        mending="Rout {short} deeper, if the strings allow.",
+    ),
 )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ...job.quantity import Kind
 from ..case import Case
-from ..check import Check, Gravity
+from ..check import Check, Excess, Gravity
 from ..outline import heel_outline
 from ..reading import Reading
 from ..reads import TOP, together
@@ -35,7 +35,11 @@ CHECK = Check(
     contact=True,
     span=1.0,
     measure="side_bass",
-    consequence="Too tight, the heel does not go in or splits the body when the wood swells; too "
-    "loose, the neck shifts sideways.",
-    mending="Change the pocket's width by twice {short}.",
+    consequence="The neck does not go into its pocket, or cracks finish and wood beside it.",
+    mending="Rout the pocket wider by {short} on this side.",
+    excess=Excess(
+        gravity=Gravity.PLAYS_BADLY,
+        consequence="The neck shifts sideways in its pocket.",
+        mending="Rout the pocket narrower by {short} on this side, or veneer it.",
+    ),
 )

@@ -1,4 +1,4 @@
-"""``python3 -m freecad_neckfit``: see ``cli.py``."""
+"""``python3 -m freecad_neckfit``: see ``cli``."""
 
 import sys
 

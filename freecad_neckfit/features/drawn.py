@@ -42,12 +42,19 @@ def interference(result: Any) -> Any:
 
 
 def gap_map_text(result: Any) -> str:
-    """The room under the overhang as JSON with x, y and gap [mm]; empty where there is none."""
+    """The room under the overhang as JSON with x, y and gap [mm]; empty where there is none.
+
+    Empty too where the solids do not show it: a finding says why then.
+    """
     if result.assembly is None:
         return ""
-    from ..solids.measure import Context, gap_map
+    from ..solids.measure import KERNEL_FAILURES, Context, gap_map
 
-    found = gap_map(Context(result.assembly.parts, result.values))
+    assembly = result.assembly
+    try:
+        found = gap_map(Context(assembly.parts, result.values, missing=assembly.missing))
+    except KERNEL_FAILURES:
+        return ""
     if found is None:
         return ""
     # JSON has no NaN: null stands where there is no room to measure.

@@ -16,6 +16,7 @@ from .judge import judge
 
 if TYPE_CHECKING:
     from ..job.outline import Outline
+    from ..solids.build.given import Given
 
 
 class Verdict(enum.Enum):
@@ -65,11 +66,12 @@ def check_values(
     units: Units = Units.MM,
     solids: bool = True,
     outline: Outline | None = None,
+    given: Given | None = None,
 ) -> Result:
     """Judge one joint by closed forms, and on solids unless ``solids`` is False.
 
-    ``stated`` maps declared keys to inner values (mm, degrees). Raises ``CannotBuild`` where the
-    parts cannot exist.
+    ``stated`` maps declared keys to inner values (mm, degrees). ``given``: solids that exist
+    already, measured in place of built ones. Raises ``CannotBuild`` where the parts cannot exist.
     """
     started = time.perf_counter()
     case = Case(stated)
@@ -81,7 +83,7 @@ def check_values(
         from ..solids.measure import measure_all
 
         started = time.perf_counter()
-        assembly = build(case.values, outline=outline)
+        assembly = build(case.values, outline=outline, given=given)
         seconds["solids built"] = time.perf_counter() - started
         started = time.perf_counter()
         measured = measure_all(assembly, case.values)

@@ -4,5 +4,6 @@
 import FreeCAD  # noqa: F401
 
 from .assembly import Assembly, build
+from .given import Given
 
-__all__ = ["Assembly", "build"]
+__all__ = ["Assembly", "Given", "build"]

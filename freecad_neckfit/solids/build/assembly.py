@@ -13,6 +13,7 @@ from ...job.frames import seat as seat_of
 from ...job.outline import Outline, outline_of
 from ...job.resolve import Values
 from . import body, bridge, fretboard, frets, neck, pickups, plate, rod, screws, shim
+from .given import Given
 from .outline import Segments, segments_of
 from .shapes import Solid, moved, proven
 
@@ -29,6 +30,8 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "keep_out": KEEP_OUT,
 }
 """What belongs together, in the order in which it is shown and saved."""
+NECK_WOOD = ("heel", "shaft", "fretboard", "binding_treble", "binding_bass")
+"""What a given neck stands for as a whole."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -37,13 +40,15 @@ class Assembly:
 
     ``parts``: name to solid (frets, inserts and saddles: a compound of solids), in the body frame
     with the placement written into the geometry. ``neck_frame``: the 4 x 4 motion from neck frame
-    to body frame. Parts that the job has not are absent.
+    to body frame. Parts that the job has not are absent. ``missing``: parts that a given solid
+    does not tell apart, each with the reason.
     """
 
     values: Values
     seat: Seat
     neck_frame: FloatArray
     parts: dict[str, Any] = field(default_factory=dict)
+    missing: dict[str, str] = field(default_factory=dict)
 
     def group_of(self, name: str) -> str:
         """The group that a part is shown and saved under."""
@@ -54,13 +59,18 @@ class Assembly:
 
 
 def build(
-    values: Values, *, outline: Outline | None = None, parts: Collection[str] | None = None
+    values: Values,
+    *,
+    outline: Outline | None = None,
+    parts: Collection[str] | None = None,
+    given: Given | None = None,
 ) -> Assembly:
     """Build the joint that ``values`` (from ``resolve.complete``) describe.
 
     ``outline``: the body's outline ; the one that the job states if None. ``parts``: the
     names wanted, all if None; what belongs to one (all screws, both bindings) is built together.
-    Every solid is checked to be valid and closed. Raises BadInput for a name that no part has,
+    ``given``: ready solids, taken instead of building them. Every solid is checked to be valid
+    and closed. Raises BadInput for a name that no part has or a given solid that is not sound,
     CannotBuild where the job is impossible as wood and metal, KernelFailure where the kernel fails.
     """
     _check_names(parts)
@@ -68,21 +78,50 @@ def build(
     seat = seat_of(values)
     frame = seat.matrix()
     made: dict[str, Any] = {}
-    for names, in_neck_frame, maker in _makers(values, seat, outline):
+    missing: dict[str, str] = {}
+    for names, in_neck_frame, maker in _makers(values, seat, outline, given, missing):
         if parts is not None and not set(parts) & set(names):
             continue
         for name, shape in maker().items():
             if shape is None or (parts is not None and name not in parts):
                 continue
             made[name] = proven(moved(shape, frame) if in_neck_frame else shape, name=name)
-    return Assembly(values=values, seat=seat, neck_frame=frame, parts=made)
+    return Assembly(values=values, seat=seat, neck_frame=frame, parts=made, missing=missing)
 
 
 Maker = tuple[tuple[str, ...], bool, Callable[[], dict[str, Solid | None]]]
 """Names that it may make, whether in the neck frame, and how."""
 
 
-def _makers(v: Values, seat: Seat, outline: Outline | None) -> list[Maker]:
+def _makers(
+    v: Values, seat: Seat, outline: Outline | None, given: Given | None, missing: dict[str, str]
+) -> list[Maker]:
+    """How each part comes to be; a given neck tells in ``missing`` what it does not tell apart."""
+    ready = _ready(v, given, missing) if given else []
+    taken = {name for names, _, _ in ready for name in names}
+    built = _built(v, seat, outline)
+    return ready + [maker for maker in built if not taken & set(maker[0])]
+
+
+def _ready(v: Values, given: Given, missing: dict[str, str]) -> list[Maker]:
+    makers: list[Maker] = []
+    if given.body is not None:
+        makers.append((("body",), False, lambda: {"body": given.routed_body(v)}))
+    if given.plate is not None:
+        makers.append((("plate",), False, lambda: {"plate": given.sound_plate()}))
+    if given.neck:
+
+        def neck_of() -> dict[str, Any]:
+            parts, unknown = given.neck_parts(v)
+            missing.update(unknown)
+            return parts
+
+        others = {name for name in given.neck if name in ("frets", "inserts")}
+        makers.append((NECK_WOOD + tuple(others), True, neck_of))
+    return makers
+
+
+def _built(v: Values, seat: Seat, outline: Outline | None) -> list[Maker]:
     def segments() -> Segments:
         return segments_of(stated_outline(v) if outline is None else outline)
 

@@ -31,12 +31,28 @@ def body(v: Values, outline: Segments) -> Solid:
     _check_floor(v)
     _check_edges(v, outline)
     blank = _rounded(v, _blank(v, outline, bounds), outline)
-    tools = [
-        pocket_cutter(v, front=bounds.x[0], above=above + BEYOND),
+    tools = [*_tools(v, front=bounds.x[0], above=above), *_contour(v, outline)]
+    return _cut_from(blank, tools)
+
+
+def routed(v: Values, blank: Solid) -> Solid:
+    """A given body with pocket, cavities and holes cut from a copy; its back stays as it is.
+
+    Raises CannotBuild where the cuts leave it in pieces.
+    """
+    bounds = blank.copy().optimalBoundingBox()
+    return _cut_from(blank, _tools(v, front=bounds.XMin, above=bounds.ZMax + BEYOND))
+
+
+def _tools(v: Values, *, front: float, above: float) -> list[Solid]:
+    return [
+        pocket_cutter(v, front=front, above=above + BEYOND),
         *cavity_cutters(v, above=above),
-        *_contour(v, outline),
         *hole_cutters(v),
     ]
+
+
+def _cut_from(blank: Solid, tools: list[Solid]) -> Solid:
     result = cut(blank, tools)
     if len(result.Solids) != 1:
         raise CannotBuild(

@@ -64,7 +64,7 @@ def measure_all(
     What the kernel cannot answer becomes a ``Measured`` that is not known, with the reason; it is
     never a pass. Errors in the program itself propagate. Raises KeyError for an unknown key.
     """
-    context = Context(assembly.parts, values)
+    context = Context(assembly.parts, values, missing=getattr(assembly, "missing", None))
     wanted = KEYS if keys is None else {key: KEYS[key] for key in keys}
     return {key: measured(measure, context) for key, measure in wanted.items()}
 
@@ -77,4 +77,4 @@ def measured(measure: Measure, context: Context) -> Measured:
         return Measured.unknown(str(error) or type(error).__name__)
 
 
-__all__ = ["KEYS", "Context", "GapMap", "Measured", "gap_map", "measure_all"]
+__all__ = ["KERNEL_FAILURES", "KEYS", "Context", "GapMap", "Measured", "gap_map", "measure_all"]

@@ -33,8 +33,18 @@ class Context:
     set-up of the strings, and the travel of hardware.
     """
 
-    def __init__(self, parts: Mapping[str, Any], values: Mapping[str, Any]) -> None:
-        """``parts`` by name; a part that is not fitted is left out or None."""
+    def __init__(
+        self,
+        parts: Mapping[str, Any],
+        values: Mapping[str, Any],
+        *,
+        missing: Mapping[str, str] | None = None,
+    ) -> None:
+        """``parts`` by name; a part that is not fitted is left out or None.
+
+        ``missing``: parts that are there and could not be told apart, each with the reason.
+        """
+        self.missing = missing or {}
         self.parts = {name: shape for name, shape in parts.items() if shape is not None}
         self.values = values
         self._copies: dict[str, Any] = {}
@@ -44,12 +54,18 @@ class Context:
         self._boxes: dict[str, FloatArray] = {}
 
     def has(self, name: str) -> bool:
-        """Whether the part is fitted."""
+        """Whether the part is fitted. Raises NotFound for one that was not told apart."""
+        self._refuse_missing(name)
         return name in self.parts
+
+    def _refuse_missing(self, name: str) -> None:
+        if name in self.missing:
+            raise NotFound(self.missing[name])
 
     def shape(self, name: str) -> Any:
         """The context's own copy of a part."""
         if name not in self._copies:
+            self._refuse_missing(name)
             self._copies[name] = self.parts[name].copy()
         return self._copies[name]
 

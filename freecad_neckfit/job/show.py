@@ -80,6 +80,24 @@ def show_value(value: Value, *, kind: Kind, units: Units, signed: bool = False) 
     return _show_measure(float(value), kind=kind, units=units, signed=signed)
 
 
+def entry_value(value: float, *, kind: Kind, units: Units) -> str:
+    """Return a measured value as it stands in a field to be typed over, without a fraction.
+
+    To 0.001 mm, 0.0001 in, 0.001°: one place finer than ``show_value`` where that place counts,
+    so that 15.875 mm does not stand there as 15.88 mm.
+    """
+    if kind is Kind.LENGTH:
+        factor = 1.0 if units is Units.MM else float(INCH_MM)
+        symbol, places = units.value, _MM_PLACES if units is Units.MM else _INCH_PLACES
+    else:
+        factor, symbol, places = 1.0, kind.unit, _PLACES.get(kind, _MM_PLACES)
+    number = value / factor
+    finer = _rounded(number, places=places + 1)
+    if finer != _rounded(number, places=places):
+        places += 1
+    return _with_unit(number, symbol, places=places, signed=False)
+
+
 def _show_measure(value: float, *, kind: Kind, units: Units, signed: bool) -> str:
     if kind is Kind.LENGTH:
         return show_length(value, units=units, signed=signed)

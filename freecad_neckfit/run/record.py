@@ -42,11 +42,12 @@ def _joint(result: Result) -> dict[str, Any]:
         "verdict": result.verdict.value,
         "exit_code": result.verdict.exit_code,
         "stated": {key: _plain(value) for key, value in result.values.items()},
-        "findings": [_finding(finding) for finding in result.findings],
+        "findings": [finding_record(finding) for finding in result.findings],
     }
 
 
-def _finding(f: Finding) -> dict[str, Any]:
+def finding_record(f: Finding) -> dict[str, Any]:
+    """One finding as plain data: what JSON files, documents and the screen share."""
     return {
         "id": f.id,
         "title": f.title,

@@ -78,6 +78,11 @@ def _note(raw: Mapping[str, Any], state: State, units: Units) -> Note:
     )
 
 
+def say(value: float, unit: str, units: Units) -> str:
+    """A figure in the record's unit as it is shown."""
+    return _shown(value, _KINDS.get(unit, Kind.NUMBER), units)
+
+
 def _said(value: float | None, state: State, kind: Kind, units: Units) -> str:
     if value is None:
         return ""
@@ -109,9 +114,14 @@ def _symbol(kind: Kind, units: Units) -> str:
     return units.value if kind is Kind.LENGTH else kind.unit
 
 
-def shown(notes: Iterable[Note], *, states: frozenset[State] = SHOWN_AT_FIRST) -> tuple[Note, ...]:
-    """The notes whose state is among ``states``, in the order given."""
-    return tuple(note for note in notes if note.state in states)
+def shown(
+    notes: Iterable[Note],
+    *,
+    states: frozenset[State] = SHOWN_AT_FIRST,
+    also: frozenset[str] = frozenset(),
+) -> tuple[Note, ...]:
+    """The notes whose state is among ``states`` or whose id is in ``also``, in the order given."""
+    return tuple(note for note in notes if note.state in states or note.id in also)
 
 
 def headline(notes: Iterable[Note]) -> tuple[str, ...]:

@@ -54,7 +54,9 @@ class Scene:
         self._shown: tuple[Note, ...] = ()
         self.picked: frozenset[str] = frozenset()
         self._bounds: Sequence[tuple[float, float, float]] = ()
-        self._is_stale, self._units = False, Units.MM
+        self._is_stale, self._units, self._remark = False, Units.MM, ""
+        self._states: frozenset[Any] = SHOWN_AT_FIRST
+        self._gaps = True
         self._laid_out: tuple[bytes, float] | None = None
         self.clash, self.map = Interference(), Map()
         self.head, self.bar = Panel("NeckFit_headline"), Panel("NeckFit_scale")
@@ -88,13 +90,32 @@ class Scene:
         ``states``: which labels; ``gaps``: whether arrows are drawn; ``clash``: a Part shape.
         ``bounds``: corners of the model, which side views keep clear of labels.
         """
-        self._notes = tuple(notes)
-        self._shown = shown(self._notes, states=states)
+        self._states, self._gaps, self._remark = states, gaps, ""
         self._is_stale, self._units, self._bounds = stale, units, bounds
         self.clash.show(clash, stale=stale)
         self.map.show(gap_map)
-        self._fill_groups(gaps=gaps)
+        self._show_notes(notes)
+
+    def show_meanwhile(self, notes: Iterable[Note], *, remark: str) -> None:
+        """Show these notes for the time being; ``remark`` below the answer says what they are.
+
+        Interference and gap map are hidden: they are of the solids, which ``show`` brings back.
+        """
+        if not self._remark:
+            self.clash.show(None)
+            self.map.show(None)
+        self._is_stale, self._remark = False, remark
+        self._show_notes(notes)
+
+    def _show_notes(self, notes: Iterable[Note]) -> None:
+        self._notes = tuple(notes)
+        self._choose_shown()
+        self._fill_groups(gaps=self._gaps)
         self._renew()
+
+    def _choose_shown(self) -> None:
+        """Those of the states asked for, and whatever was picked."""
+        self._shown = shown(self._notes, states=self._states, also=self.picked)
 
     def stand(self) -> None:
         """Move the body frame to where the joint is now."""
@@ -110,6 +131,10 @@ class Scene:
     def pick(self, ids: Iterable[str]) -> None:
         """Mark the labels of these findings as picked."""
         self.picked = frozenset(ids)
+        before = self._shown
+        self._choose_shown()
+        if self._shown != before:
+            self._fill_groups(gaps=self._gaps)
         for note in self._shown:
             self._write(note)
         self._renew()
@@ -160,6 +185,8 @@ class Scene:
     def _place_panels(self, sight: Sight, scale: float, *, hidden: int) -> list[Box]:
         margin, high = MARGIN * scale, sight.size[1]
         lines = headline(self._notes)
+        if self._remark:
+            lines = (*lines, self._remark)
         more = (f"{hidden} more: outside this view, or no room",) if hidden else ()
         fullest = headline_picture((*lines, MORE), scale=scale, stale=self._is_stale)
         # Room for the last line is kept from the start: labels need not make way for it later.

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
@@ -59,8 +60,20 @@ class CheckView:
         if prop in ("Stale", "Findings"):
             obj.ViewObject.signalChangeIcon()
 
+    def show_meanwhile(self, notes: Sequence[Note], remark: str) -> None:
+        """Show these notes, and no longer what the object's properties say, until ``come_back``."""
+        self._is_meanwhile = True
+        self.scene.show_meanwhile(notes, remark=remark)
+
+    def come_back(self) -> None:
+        """Show again what the object's properties say."""
+        self._is_meanwhile = False
+        self.refresh(self._object)
+
     def refresh(self, obj: Any) -> None:
         """Show the object's findings as its properties say."""
+        if getattr(self, "_is_meanwhile", False):
+            return
         units = units_of(obj)
         is_stale = bool(getattr(obj, "Stale", False))
         states = frozenset().union(*(s for name, s in TOGGLES.items() if is_on(obj, name)))

@@ -1,0 +1,233 @@
+"""The Fit panel: findings beside the model, with depth and angle to turn."""
+
+from __future__ import annotations
+
+import traceback
+from collections.abc import Callable
+from functools import wraps
+from typing import Any
+
+import FreeCAD
+import FreeCADGui
+from PySide import QtCore, QtGui
+
+from ...features.properties import property_of
+from ...job.errors import NeckFitError
+from ...job.parameters import ALL
+from ...job.resolve import complete
+from ..translate import tr
+from ..views.check import units_of
+from .fit_choose import joint_meant
+from .fit_flight import Flight
+from .fit_form import FitForm, keys_of
+from .fit_headline import REMARK
+from .fit_knob import driver_of
+from .fit_rows import rows_of, waiting_rows
+from .fit_session import FitSession, Trial
+from .fit_watch import CloseWatch, PickWatch
+
+
+def open_panel(joint: Any = None) -> FitPanel | None:
+    """Open the panel on a joint; without one, on the joint that the designer means.
+
+    None where the designer named none. Raises BadInput where there is none, or where it cannot be
+    read or built.
+    """
+    if joint is None:
+        joint = joint_meant(FreeCAD.ActiveDocument)
+    if joint is None:
+        return None
+    panel = FitPanel(joint)
+    FreeCADGui.Control.showDialog(panel)
+    panel.begin()
+    return panel
+
+
+def told(act: Callable[..., None]) -> Callable[..., None]:
+    """Whatever fails in ``act`` is told in the panel; what nobody foresaw, in detail in the report.
+
+    Qt would print it where no designer looks, and go on.
+    """
+
+    @wraps(act)
+    def guarded(panel: FitPanel, *arguments: Any) -> None:
+        try:
+            act(panel, *arguments)
+        except NeckFitError as refusal:
+            panel.form.say(str(refusal))
+        except Exception as error:  # noqa: BLE001 # told, not swallowed
+            FreeCAD.Console.PrintError(f"NeckFit: {traceback.format_exc()}\n")
+            panel.form.say(
+                tr("This went wrong within NeckFit: {}. The report view has the detail.").format(
+                    error
+                )
+            )
+
+    return guarded
+
+
+class FitPanel:
+    """FreeCAD's task panel; ``form`` is its widget."""
+
+    def __init__(self, joint: Any) -> None:
+        self.session = FitSession(joint, name=tr("Fit"))
+        self.units = units_of(self.session.check)
+        keys = keys_of(complete(self.session.stated()))
+        self.form = FitForm(keys, title=str(joint.Label), units=self.units)
+        self._good: dict[str, float] = {}
+        self._flight = Flight(self.form)
+        self._picks = PickWatch(self.session.check, self._picked)
+        self._closing = CloseWatch(joint.Document, self._document_closed)
+        for knob in self.form.knobs.values():
+            knob.trying.connect(self._try)
+            knob.settled.connect(self._settle)
+            knob.refused.connect(self.form.say)
+        self.form.list.chosen.connect(self._chosen)
+        self._show_document()
+
+    def begin(self) -> None:
+        """Give the keyboard to the first knob that turns."""
+        boxes = [k.box for k in self.form.knobs.values() if k.box.isEnabled()]
+        if boxes:
+            boxes[0].setFocus()
+            boxes[0].selectAll()
+
+    def getStandardButtons(self) -> Any:  # noqa: N802 (FreeCAD's name)
+        """OK and Cancel."""
+        both = QtGui.QDialogButtonBox.Ok | QtGui.QDialogButtonBox.Cancel
+        return getattr(both, "value", None) or int(both)
+
+    def isAllowedAlterDocument(self) -> bool:  # noqa: N802 (FreeCAD's name)
+        """Other commands would become part of this panel's step of undo."""
+        return False
+
+    def isAllowedAlterView(self) -> bool:  # noqa: N802 (FreeCAD's name)
+        """The designer may look at the joint from anywhere."""
+        return True
+
+    def isAllowedAlterSelection(self) -> bool:  # noqa: N802 (FreeCAD's name)
+        """Labels are picked in the 3D view."""
+        return True
+
+    def accept(self) -> bool:
+        """OK: what is being typed or turned counts; a refused entry leaves the panel open."""
+        self.form.say("")
+        for knob in self.form.knobs.values():
+            knob.box.commit()
+            if knob.is_turning:
+                knob.settle()
+        if self.form.notice.text():
+            return False
+        self._end()
+        self.session.keep()
+        return True
+
+    def reject(self) -> bool:
+        """Cancel: everything as it was."""
+        self._end()
+        self.session.cancel()
+        self._come_back()
+        return True
+
+    @told
+    def _try(self, key: str, value: float) -> None:
+        """A value on its way: closed forms judge it, the document stays."""
+        trial = self.session.trial({key: value}, units=self.units)
+        self._good[key] = value
+        self.form.say("")
+        self._show_trial(trial)
+
+    @told
+    def _settle(self, key: str, value: float) -> None:
+        """A value that is meant: the document takes it, and solids judge it."""
+        notice = ""
+        try:
+            self._settle_one(key, value)
+        except NeckFitError as refusal:
+            notice = str(refusal)
+            good = self._good.get(key)
+            if good is not None and good != value:
+                # The last good value on the way there, rather than where the turning began.
+                self._settle_one(key, good)
+        finally:
+            self._good.pop(key, None)
+            self._show_document()
+            self.form.say(notice)
+
+    def _settle_one(self, key: str, value: float) -> None:
+        if value != self.session.value(key):
+            QtGui.QApplication.setOverrideCursor(QtCore.Qt.WaitCursor)
+            try:
+                self.session.settle({key: value})
+            finally:
+                QtGui.QApplication.restoreOverrideCursor()
+
+    def _show_trial(self, trial: Trial) -> None:
+        rows = rows_of(trial.findings, units=self.units)
+        rows += waiting_rows(self._proved, units=self.units)
+        self.form.tell(rows, meanwhile=True)
+        view = self._view()
+        if view is not None:
+            view.show_meanwhile([row.note for row in rows if not row.waits], REMARK())
+
+    def _show_document(self) -> None:
+        """Values and findings as the document holds them now."""
+        self._proved = self.session.findings()
+        self._come_back()
+        for key, knob in self.form.knobs.items():
+            knob.put(self.session.value(key))
+            knob.drive(driver_of(self.session.holder(key), property_of(ALL[key])))
+        self.form.tell(rows_of(self._proved, units=self.units), meanwhile=False)
+
+    def _view(self) -> Any:
+        """The check's view, None where it is shown without NeckFit's."""
+        view = getattr(self.session.check.ViewObject, "Proxy", None)
+        return view if hasattr(view, "show_meanwhile") else None
+
+    def _come_back(self) -> None:
+        found = getattr(self.session, "check", None)
+        # Cancel takes away a check that the panel made.
+        if found is not None and self._is_there(found) and self._view() is not None:
+            self._view().come_back()
+
+    @staticmethod
+    def _is_there(obj: Any) -> bool:
+        try:
+            return obj.Document is not None and obj.Document.getObject(obj.Name) is not None
+        except ReferenceError:
+            return False
+
+    @told
+    def _chosen(self, finding: str) -> None:
+        """A row was chosen: its label is marked, and the camera flies to its place."""
+        self._picks.pick(finding)
+        self.form.detail()
+        row = next((r for r in self.form.list.rows if r.id == finding), None)
+        camera = self._camera()
+        if row is not None and row.note.place is not None and camera is not None:
+            there = self.session.joint.getGlobalPlacement().multVec(FreeCAD.Vector(*row.note.place))
+            self._flight.to(camera, (there.x, there.y, there.z))
+
+    @told
+    def _picked(self, finding: str) -> None:
+        """A label was picked in the 3D view: its row is selected."""
+        if all(row.id != finding for row in self.form.list.rows):
+            self.form.list_everything()
+        self.form.list.choose(finding)
+        self.form.detail()
+
+    def _camera(self) -> Any:
+        shown = FreeCADGui.getDocument(self.session.document.Name)
+        view = shown.ActiveView if shown is not None else None
+        return view.getCameraNode() if view is not None and hasattr(view, "viewTop") else None
+
+    def _end(self) -> None:
+        self._flight.stop()
+        self._picks.stop()
+        self._closing.stop()
+        for knob in self.form.knobs.values():
+            knob.blockSignals(True)  # Qt's way; a field tells when it loses focus
+
+    def _document_closed(self) -> None:
+        self._end()
+        QtCore.QTimer.singleShot(0, FreeCADGui.Control.closeDialog)

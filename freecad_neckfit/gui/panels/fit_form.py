@@ -1,0 +1,115 @@
+"""The Fit panel's widgets and their order; what they do is told in ``fit``."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import Any
+
+from PySide import QtCore, QtGui
+
+from ...job.quantity import Units
+from ..translate import tr
+from .fit_details import Details
+from .fit_headline import Headline
+from .fit_knob import Knob
+from .fit_list import FindingsView
+from .fit_rows import Filter, Row, filters
+
+
+def titles() -> dict[str, str]:
+    """The parameters that can be turned here, by key, in the order shown."""
+    return {
+        "pocket.depth": tr("Pocket depth"),
+        "pocket.angle": tr("Pocket angle"),
+        "shim.wall": tr("Shim at the end wall"),
+        "shim.mouth": tr("Shim at the mouth"),
+        "shim.strip": tr("Shim strip"),
+        "plate.thickness": tr("Cover plate"),
+    }
+
+
+def keys_of(stated: dict[str, Any]) -> list[str]:
+    """Those of them that the joint has, by ``stated`` (complete values by key)."""
+    found = ["pocket.depth", "pocket.angle"]
+    found += {"wedge": ["shim.wall", "shim.mouth"], "strip": ["shim.strip"]}.get(
+        str(stated["shim.make"]), []
+    )
+    return found + (["plate.thickness"] if stated["plate.cover"] != "none" else [])
+
+
+class FitForm(QtGui.QWidget):
+    """Verdict, knobs, list and details, from the top down."""
+
+    def __init__(self, keys: list[str], *, title: str, units: Units) -> None:
+        super().__init__()
+        self.setWindowTitle(tr("Fit: {}").format(title))
+        self.setObjectName("NeckFitFitPanel")
+        self.setMinimumWidth(330)
+        self._rows: list[Row] = []
+        self.headline, self.knobs = Headline(), {
+            key: Knob(key, title=titles()[key], units=units) for key in keys
+        }  # fmt: skip
+        self.notice = QtGui.QLabel()
+        self.notice.setObjectName("NeckFitNotice")
+        self.notice.setWordWrap(True)
+        self.notice.hide()
+        self.filter = QtGui.QComboBox()
+        self.filter.setObjectName("NeckFitFilter")
+        self._filters: tuple[Filter, ...] = filters()
+        self.filter.addItems([kind.words for kind in self._filters])
+        self.filter.setAccessibleName(tr("Show"))
+        self.list, self.details = FindingsView(), Details(units=units)
+        self.filter.currentIndexChanged.connect(lambda _: self._list())
+        self._lay_out()
+
+    def _lay_out(self) -> None:
+        column = QtGui.QVBoxLayout(self)
+        column.addWidget(self.headline)
+        for knob in self.knobs.values():
+            column.addWidget(knob)
+        column.addWidget(self.notice)
+        row = QtGui.QHBoxLayout()
+        row.addWidget(QtGui.QLabel(tr("Show")))
+        row.addWidget(self.filter, 1)
+        column.addLayout(row)
+        split = QtGui.QSplitter(QtCore.Qt.Vertical)
+        split.setChildrenCollapsible(False)
+        split.addWidget(self.list)
+        split.addWidget(self.details)
+        split.setSizes([300, 170])
+        self.list.setMinimumHeight(150)
+        self.details.setMinimumHeight(110)
+        column.addWidget(split, 1)
+        order = [w for knob in self.knobs.values() for w in (knob.box, knob.slider)]
+        order += [self.filter, self.list, self.details]
+        for before, after in pairwise(order):
+            QtGui.QWidget.setTabOrder(before, after)
+
+    def tell(self, rows: list[Row], *, meanwhile: bool) -> None:
+        """Show findings; ``meanwhile``: by closed forms, solids were not asked yet."""
+        self._rows, self._is_meanwhile = rows, meanwhile
+        self.headline.tell(rows, meanwhile=meanwhile)
+        self._list()
+
+    def _list(self) -> None:
+        kind = self._filters[max(self.filter.currentIndex(), 0)]
+        self.list.put([row for row in self._rows if kind.holds(row)])
+        for index, each in enumerate(self._filters):
+            words = f"{each.words} ({sum(map(each.holds, self._rows))})"
+            if self.filter.itemText(index) != words:
+                self.filter.setItemText(index, words)
+        self.detail()
+
+    def detail(self) -> None:
+        """Tell of the row that is selected."""
+        row = next((r for r in self._rows if r.id == self.list.current), None)
+        self.details.tell(row, meanwhile=self._is_meanwhile)
+
+    def list_everything(self) -> None:
+        """Narrow the list to nothing: what was picked in the 3D view may be of any kind."""
+        self.filter.setCurrentIndex(1)
+
+    def say(self, sentence: str) -> None:
+        """Say one sentence above the list; nothing where it is empty."""
+        self.notice.setText(sentence)
+        self.notice.setVisible(bool(sentence))

@@ -7,7 +7,7 @@ from freecad_neckfit.gui.views.dressing import dress
 
 
 class NeckFitWorkbench(FreeCADGui.Workbench):
-    """The workbench in FreeCAD's list. It has no commands on screen yet and says so."""
+    """The workbench in FreeCAD's list; what it needs is imported when it is first chosen."""
 
     # FreeCAD runs this file in a way that hides its top-level names from the methods below, and
     # without __file__: hence imports within the class and the methods.
@@ -20,16 +20,10 @@ class NeckFitWorkbench(FreeCADGui.Workbench):
     Icon = str(_Path(_package.__file__).parent.parent / "resources" / "icons" / "neckfit.svg")
 
     def Initialize(self):
-        """Add menus and toolbars: none yet."""
+        """Add toolbars and menu."""
+        from freecad_neckfit.gui.workbench import furnish
 
-    def Activated(self):
-        """Say where the checks are, since an empty workbench would leave the user guessing."""
-        import FreeCAD
-
-        FreeCAD.Console.PrintMessage(
-            "NeckFit has no commands on screen yet. Check a joint from a terminal: "
-            "python3 -m freecad_neckfit check JOB.toml\n"
-        )
+        furnish(self)
 
     def GetClassName(self):
         """Name FreeCAD's own class behind a workbench written in Python."""

@@ -60,19 +60,19 @@ class BodyFaces:
         Raises NotFound where no level plane face of the body lies under the heel's bottom.
         """
         faces = context.faces("body")
-        normals = tuple(_normals(f) for f in faces)
-        beside = _neighbours(faces)
+        normals = tuple(normals_of(f) for f in faces)
+        beside = neighbours(faces)
         box = context.boxes("body")
         looks_up = [i for i, n in enumerate(normals) if n[:, 2].min() > LEVEL]
         upright = {i for i, n in enumerate(normals) if np.abs(n[:, 2]).max() < UPRIGHT}
         floor = _floor(context, looks_up)
-        fillets, walls = _around(floor, beside, box, normals, upright)
+        fillets, walls = around(floor, beside, box, normals, upright)
         cavity_floors: set[int] = set()
         cavity_walls: set[int] = set()
         for other in looks_up:
             if other in floor:
                 continue
-            foot, sides = _around({other}, beside, box, normals, upright)
+            foot, sides = around({other}, beside, box, normals, upright)
             if sides:
                 cavity_floors |= {other} | foot
                 cavity_walls |= sides
@@ -87,7 +87,7 @@ class BodyFaces:
                    frozenset(bottoms), normals)  # fmt: skip
 
 
-def _normals(face: Any) -> FloatArray:
+def normals_of(face: Any) -> FloatArray:
     """Normals out of the material at the corners and the middle of a face's parameter range."""
     u0, u1, v0, v1 = face.ParameterRange
     if type(face.Surface).__name__ == "Plane":
@@ -99,7 +99,8 @@ def _normals(face: Any) -> FloatArray:
     return np.array([(n.x, n.y, n.z) for n in found])
 
 
-def _neighbours(faces: list[Any]) -> list[set[int]]:
+def neighbours(faces: list[Any]) -> list[set[int]]:
+    """For each face the indices of those that share an edge with it."""
     by_edge: dict[int, list[int]] = {}
     for index, face in enumerate(faces):
         for edge in face.Edges:
@@ -130,7 +131,7 @@ def _floor(context: Context, looks_up: list[int]) -> set[int]:
     raise NotFound("no level face of the body lies under the heel's bottom")
 
 
-def _around(
+def around(
     floor: set[int],
     beside: list[set[int]],
     box: FloatArray,

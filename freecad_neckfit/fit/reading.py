@@ -19,6 +19,7 @@ class Reading:
     ``known``: False where it exists but cannot be answered, with ``unknown_because``.
     ``exact``: False where this joint's shape makes the closed form a simple bound only, which
     solids refine; ``applies``, ``known`` and ``value`` stand all the same.
+    ``extremes``: least and largest value, where ``value`` is the worse of several moments.
     ``place``: body-frame (X, Y, Z) [mm] of the value, or None where it has no one place.
     ``detail``: further figures for the report, by plain name.
     """
@@ -29,6 +30,7 @@ class Reading:
     known: Array = True
     unknown_because: str = ""
     exact: bool = True
+    extremes: tuple[Array, Array] | None = None
     place: tuple[Array, Array, Array] | None = None
     detail: dict[str, Any] = field(default_factory=dict)
 

@@ -114,6 +114,7 @@ def reading(
         value=worse,
         known=_known(case),
         unknown_because=OUTSIDE,
+        extremes=(np.minimum(dry, damp), np.maximum(dry, damp)),
         detail={
             "in the driest month": dry, "in the dampest month": damp,
             "moisture in the driest month": moistures[0],

@@ -1,0 +1,1 @@
+"""What to order or cut: windows, conflicts, mending, options, tolerances and seasons."""

@@ -1,0 +1,117 @@
+"""The demands on a joint as margins: one for the least and one for the most of each check."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+
+from ..fit.case import Case
+from ..fit.check import Check, Gravity
+from ..fit.checks import ALL
+from ..fit.reading import Reading
+from ..fit.verdict import ROUNDING, TOUCH
+from ..job.arrays import Array, FloatArray
+
+LOW, HIGH, KNOWN = "low", "high", "known"
+
+
+@dataclass(frozen=True)
+class Demand:
+    """One side of a check: enough of a thing, not too much of it, or that it can be told at all."""
+
+    check: Check
+    side: str
+
+    @property
+    def key(self) -> str:
+        """The check's id and the side, for files and tests."""
+        return f"{self.check.id}:{self.side}"
+
+    @property
+    def gravity(self) -> Gravity:
+        """What this side costs where it is not met."""
+        excess = self.check.excess
+        return excess.gravity if self.side == HIGH and excess else self.check.gravity
+
+    @property
+    def complaint(self) -> str:
+        """What is wrong where it is not met, for labels."""
+        if self.side == KNOWN:
+            return f"{self.check.title}: not checked"
+        if self.check.contact and self.side == LOW:
+            return f"{self.check.title}: too little"
+        one_sided = self.check.low is None or self.check.high is None
+        word = "not met" if one_sided else ("too little" if self.side == LOW else "too much")
+        return f"{self.check.title}: {word}"
+
+
+CHECKS: tuple[Check, ...] = tuple(
+    check for check in ALL if check.read is not None and check.gravity is not Gravity.TELLS
+)
+"""The checks that closed forms can judge."""
+
+
+def _sides(check: Check) -> list[str]:
+    sides = [side for side in (LOW, HIGH) if getattr(check, side) is not None]
+    return [*sides, KNOWN]
+
+
+DEMANDS: tuple[Demand, ...] = tuple(Demand(c, side) for c in CHECKS for side in _sides(c))
+"""Every demand, in the order of the checks."""
+
+
+def of_checks(checks: Sequence[Check]) -> tuple[int, ...]:
+    """Indices into ``DEMANDS`` of what these checks demand."""
+    wanted = {check.id for check in checks}
+    return tuple(i for i, demand in enumerate(DEMANDS) if demand.check.id in wanted)
+
+
+def margins(
+    stated: Mapping[str, Any], *, count: int, which: Sequence[int] | None = None
+) -> FloatArray:
+    """Margins of the demands on ``count`` joints, shape (demands, count); negative where unmet.
+
+    Each in mm-equivalents: in the check's unit, divided by its ``span``. Infinite where a demand
+    does not apply or has no limit. Their least is below -1e-9 just where the joint does not fit.
+    ``stated`` holds inner values, single or of shape (count,). ``which``: indices into ``DEMANDS``.
+    """
+    indices = range(len(DEMANDS)) if which is None else which
+    case = Case(stated)
+    found = np.empty((len(indices), count))
+    read: dict[str, Reading] = {}
+    for row, index in enumerate(indices):
+        demand = DEMANDS[index]
+        check = demand.check
+        if check.id not in read:
+            assert check.read is not None  # noqa: S101  (CHECKS hold readers only)
+            reading = check.read(case)
+            read[check.id] = reading
+        found[row] = _margin(demand, case, read[check.id])
+    return found
+
+
+def _margin(demand: Demand, case: Case, reading: Reading) -> Array:
+    check, applies, known = demand.check, reading.applies, reading.known
+    low, high = reading.extremes or (reading.value, reading.value)
+    if demand.side == KNOWN:
+        return np.where(np.asarray(applies) & ~np.asarray(known), -1.0, np.inf)
+    limit = np.asarray(check.limit(case, demand.side), dtype=float)
+    if demand.side == HIGH:
+        room = limit - high
+    else:
+        # Parts that touch meet a least room of 0 or less: see fit.verdict.margin.
+        if check.contact:
+            limit = np.where(limit <= 0, np.minimum(limit, -TOUCH), limit)
+        room = np.asarray(low, dtype=float) - limit
+    counts = np.asarray(applies) & np.asarray(known) & ~np.isnan(limit)
+    if counts.ndim == 0 and counts:
+        return room / check.span
+    return np.where(counts, room / check.span, np.inf)
+
+
+def met(found: FloatArray) -> Array:
+    """Whether all margins of each joint hold, shape (count,)."""
+    return np.min(found, axis=0) >= -ROUNDING

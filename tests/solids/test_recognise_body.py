@@ -1,0 +1,108 @@
+"""Bodies built with known values, read back: back, heel contour, walls, top and outline."""
+
+import math
+
+import numpy as np
+import pytest
+
+pytest.importorskip("FreeCAD")
+
+import Part
+from FreeCAD import Vector
+
+from freecad_neckfit.job.outline import Outline, outline_of
+from freecad_neckfit.job.resolve import complete
+from freecad_neckfit.solids.build import build
+from freecad_neckfit.solids.recognise.body import read_back, read_walls
+from freecad_neckfit.solids.recognise.outline import front_at, outline_at
+from freecad_neckfit.solids.recognise.pocket_faces import Body
+from freecad_neckfit.solids.recognise.top import Unlike, read_top, top_faces
+
+pytestmark = pytest.mark.freecad
+
+GRID = np.array([(x, y) for x in range(-70, 200, 15) for y in range(-60, 61, 10)], dtype=float)
+
+
+def routed(stated):
+    return Body(build(complete(stated), parts=["body"]).parts["body"])
+
+
+def pocket_of(stated):
+    v = complete(stated)
+    return {f"pocket.{k}": float(v[f"pocket.{k}"])
+            for k in ("length", "width_end", "width_mouth", "depth")}  # fmt: skip
+
+
+@pytest.mark.parametrize("stated", [
+    {},
+    {"body.thickness": 40.0},
+    {"body.contour_depth": 8.0},
+    {"body.contour_depth": 12.0, "body.contour_length": 90.0},
+    {"neck_plate.make": "ferrules", "neck_plate.ferrule_depth": 3.0},
+    {"body.top": "domed"},
+])  # fmt: skip
+def test_thickness_and_contour_are_read(stated):
+    v = complete(stated)
+    found = read_back(routed(stated), mouth=-float(v["pocket.length"]))
+    for key in ("body.thickness", "body.contour_depth"):
+        assert found.values[key] == pytest.approx(float(v[key]), abs=1e-6), key
+    if v["body.contour_depth"]:
+        assert found.values["body.contour_length"] == pytest.approx(
+            float(v["body.contour_length"]), abs=1e-6
+        )
+    assert max(found.residuals.values()) < 1e-6
+
+
+@pytest.mark.parametrize("left_handed", [False, True])
+def test_walls_beside_the_pocket_are_read(left_handed):
+    stated = {"body.block_treble": 38.0, "body.block_bass": 44.0,
+              "strings.left_handed": left_handed}  # fmt: skip
+    found = read_walls(routed(stated), pocket_of(stated), left_handed=left_handed)
+    assert found.values["body.block_treble"] == pytest.approx(38.0, abs=1e-6)
+    assert found.values["body.block_bass"] == pytest.approx(44.0, abs=1e-6)
+    # The wall leaves its straight course near the bottom of the cutaway.
+    assert 10.0 < found.values["body.cutaway_treble"] < 45.0
+
+
+def test_a_body_without_cutaways_says_so():
+    block = Part.makeBox(400, 300, 44, Vector(-76, -150, -44))
+    found = read_walls(Body(block), pocket_of({}), left_handed=False)
+    assert not found.values
+    assert len(found.notes) == 2
+
+
+@pytest.mark.parametrize("stated", [
+    {"body.top": "flat"},
+    {"body.top": "domed", "body.dome_radius": 3000.0, "body.dome_centre": 80.0},
+    {"body.top": "carved", "body.carve_slope": 2.0, "body.carve_radius_across": 1800.0,
+     "body.edge_round": 0.0},
+])  # fmt: skip
+def test_the_top_s_shape_is_recognised(stated):
+    body = routed(stated)
+    found = read_top(body, faces=top_faces(body), plan=GRID)
+    for key, value in stated.items():
+        if key != "body.edge_round":
+            assert found.values[key] == (
+                value if isinstance(value, str) else pytest.approx(value, rel=1e-6)
+            ), key
+    assert found.residuals["body.top"] < 1e-6
+
+
+def test_a_top_like_none_of_these_is_told_with_how_far_it_strays():
+    ridge = Part.makeCylinder(150, 500, Vector(-100, 0, -150), Vector(1, 0, 0))
+    block = Part.makeBox(400, 200, 100, Vector(-76, -100, -44)).common(ridge)
+    body = Body(block.Solids[0])
+    with pytest.raises(Unlike) as told:
+        read_top(body, faces=top_faces(body), plan=GRID)
+    # Against the parabola of its crown the circle drops y⁴/8R³ deeper.
+    assert 0.05 < told.value.off < 60**4 / (8 * 150**3) * 1.2
+
+
+def test_the_outline_is_cut_at_half_the_thickness():
+    body = build(complete({}), parts=["body"]).parts["body"]
+    corners = outline_at(body, -22.0)
+    drawn = outline_of(complete({}))
+    assert Outline.of_points(corners).area == pytest.approx(drawn.area, rel=2e-4)
+    assert front_at(corners) == pytest.approx(-76.0, abs=1e-6)
+    far = max(math.hypot(*p) for p in corners)
+    assert far == pytest.approx(float(np.hypot(*drawn.polyline(0.02).T).max()), abs=0.05)

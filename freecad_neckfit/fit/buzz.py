@@ -12,6 +12,7 @@ from functools import lru_cache
 from typing import TYPE_CHECKING
 
 import numpy as np
+from numpy.typing import NDArray
 
 from ..job.arrays import Array, FloatArray
 from .strings import String
@@ -69,7 +70,7 @@ def fretted_worst(case: Case) -> tuple[int, int, int]:
         constant, slope = pairs(u, rise, saddle_u=string.saddle)
         rooms.append(constant + slope * (saddle - case.frets.crest))
     index, pair = np.unravel_index(np.argmin(rooms), np.shape(rooms))
-    n, m = np.triu_indices(case.frets.count, k=1)
+    n, m = _every_later(case.frets.count)
     return int(index), int(n[pair]) + 1, int(m[pair]) + 1
 
 
@@ -83,9 +84,16 @@ def pairs(u: FloatArray, rise: FloatArray, *, saddle_u: Array) -> tuple[FloatArr
 
     In the order (1, 2), (1, 3) … (N - 1, N); linear in the saddle's height over the crest.
     """
-    n, m = np.triu_indices(len(u), k=1)
+    n, m = _every_later(len(u))
     share = (u[m] - u[n]) / (saddle_u - u[n])
     return rise[n] * (1 - share) - rise[m], share
+
+
+@lru_cache(maxsize=8)
+def _every_later(count: int) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
+    """Indices of all pairs of a fret and a later one, in the order of ``pairs``."""
+    n, m = np.triu_indices(count, k=1)
+    return n, m
 
 
 def least_line(constant: FloatArray, *, slope: FloatArray, at: Array) -> Array:

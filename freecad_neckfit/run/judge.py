@@ -226,10 +226,10 @@ class _Words:
     """Fills a shortfall with its unit into a check's sentence."""
 
     def __init__(self, check: Check, room: float | None, units: Units) -> None:
-        short = abs(room) if room is not None else 0.0
-        self.short = show_value(short, kind=check.unit, units=units)
-        if check.unit is Kind.NUMBER:
-            self.short = f"{short:.2f}"
+        self.kind, self.units = check.unit, units
+        self.room = abs(room) if room is not None else 0.0
 
     def fill(self, sentence: str) -> str:
-        return sentence.replace("{short}", self.short)
+        if self.kind is Kind.NUMBER:
+            return sentence.replace("{short}", f"{self.room:.2f}")
+        return sentence.replace("{short}", show_value(self.room, kind=self.kind, units=self.units))

@@ -6,7 +6,6 @@ from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
-from pivy import coin
 
 from ...job.arrays import FloatArray
 from . import nodes
@@ -60,9 +59,8 @@ class Arrow:
     """Two arrowheads on the ends of a room: outside it where it is small on the screen."""
 
     def __init__(self, note: Note) -> None:
-        self.tips = tips(note)
-        self._way = WAYS[note.id].direction if self.tips is not None else (0, 0, 1)
-        self._strokes, self._heads = coin.SoCoordinate3(), coin.SoCoordinate3()
+        self.write(note)
+        self._strokes, self._heads = nodes.coordinates(), nodes.coordinates()
         self._styles = nodes.line_style(5.0), nodes.line_style(2.0)
         halo, core = self._styles
         strokes = nodes.lines(2, 2, 2, 2)
@@ -73,6 +71,11 @@ class Arrow:
             on=False,
         )
         self.node: Any = nodes.separator(self.switch)
+
+    def write(self, note: Note) -> None:
+        """Stand for ``note``; the next drawing places it."""
+        self.tips = tips(note)
+        self._way = WAYS[note.id].direction if self.tips is not None else (0, 0, 1)
 
     def place(
         self, sight: Sight, *, scale: float, label: tuple[float, float] = (0.0, 0.0)
@@ -90,8 +93,7 @@ class Arrow:
         nodes.put_points(self._strokes, sight.points(strokes))
         nodes.put_points(self._heads, sight.points(heads))
         for style, width in zip(self._styles, (5.0, 2.0), strict=True):
-            with nodes.quietly(style):
-                style.lineWidth = width * scale
+            nodes.scale_line(style, width, scale=scale)
         return heads[[0, 3]]
 
     def hide(self) -> None:

@@ -43,8 +43,8 @@ class Label:
     def __init__(self, note: Note, *, stale: bool = False) -> None:
         self.box: Box | None = None
         self._text = coin.SoInfo()
-        self._image, self._at = nodes.image(), coin.SoTranslation()
-        self._ends, self._rim, self._disc = (coin.SoCoordinate3() for _ in range(3))
+        self._image, self._at = nodes.image(), nodes.translation()
+        self._ends, self._rim, self._disc = (nodes.coordinates() for _ in range(3))
         self._fill, self._ink = nodes.colour(WHITE), nodes.colour(INK)
         self._styles = nodes.line_style(LEADER + 2 * HALO), nodes.line_style(LEADER)
         self._faces = nodes.polygons(3), nodes.polygons(3)
@@ -79,7 +79,7 @@ class Label:
         nodes.put_text(self._text, note.lines(stale=stale))
         with nodes.quietly(self._fill, self._styles[1], *self._faces):
             self._fill.rgb.setValue(*look.fill)
-            self._styles[1].linePattern = look.pattern
+            self._styles[1].linePattern.setValue(look.pattern)
             for faces in self._faces:
                 faces.numVertices.setValue(look.corners)
 
@@ -106,9 +106,7 @@ class Label:
         nodes.put_points(self._ends, [start, self.note.place])
         self._mark(sight, (x, y, depth), scale)
         for style, width in zip(self._styles, (LEADER + 2 * HALO, LEADER), strict=True):
-            with nodes.quietly(style):
-                style.lineWidth = width * scale
-                style.linePatternScaleFactor = max(1, round(scale))
+            nodes.scale_line(style, width, scale=scale)
 
     def _mark(self, sight: Sight, at: tuple[float, float, float], scale: float) -> None:
         corners = look_of(self.note.state).corners

@@ -54,6 +54,27 @@ def unbounded(*children: Any) -> Any:
     return group
 
 
+def at_hand(node: Any, *fields: str) -> Any:
+    """The node with these fields kept on its Python side.
+
+    Asked by name each time, Coin looks a field up in 30 µs: a drawing of all labels asks for
+    hundreds. Such a field is changed by its ``setValue``, not by an assignment.
+    """
+    for name in fields:
+        node.__dict__[name] = node.getField(name)
+    return node
+
+
+def coordinates() -> Any:
+    """Points, to be given by ``put_points``."""
+    return at_hand(coin.SoCoordinate3(), "point")
+
+
+def translation() -> Any:
+    """Where what follows stands."""
+    return at_hand(coin.SoTranslation(), "translation")
+
+
 @contextmanager
 def quietly(*nodes: Any) -> Iterator[None]:
     """Change fields of the nodes without a notification."""
@@ -68,10 +89,11 @@ def quietly(*nodes: Any) -> Iterator[None]:
 def put_points(node: Any, points: FloatArray | Sequence[Sequence[float]]) -> None:
     """Give a SoCoordinate3 these points, quietly."""
     values = [[float(a) for a in p] for p in points]
+    field = node.point
     with quietly(node):
-        node.point.setNum(len(values))
+        field.setNum(len(values))
         if values:
-            node.point.setValues(0, len(values), values)
+            field.setValues(0, len(values), values)
 
 
 def points_of(node: Any) -> list[tuple[float, float, float]]:
@@ -97,7 +119,7 @@ def put_text(node: Any, lines: Sequence[str]) -> None:
 
 def image() -> Any:
     """A picture that always faces the viewer, its lower left corner at the current place."""
-    node = coin.SoImage()
+    node = at_hand(coin.SoImage(), "image")
     node.horAlignment = coin.SoImage.LEFT
     node.vertAlignment = coin.SoImage.BOTTOM
     return node
@@ -105,7 +127,7 @@ def image() -> Any:
 
 def colour(value: Colour) -> Any:
     """A plain colour, for what is drawn without light."""
-    node = coin.SoBaseColor()
+    node = at_hand(coin.SoBaseColor(), "rgb")
     node.rgb.setValue(*value)
     return node
 
@@ -119,10 +141,18 @@ def unlit() -> Any:
 
 def line_style(width: float, pattern: int = 0xFFFF) -> Any:
     """Width [pixel] and dashes of lines."""
-    node = coin.SoDrawStyle()
-    node.lineWidth = width
-    node.linePattern = pattern
+    style = coin.SoDrawStyle()
+    node = at_hand(style, "lineWidth", "linePattern", "linePatternScaleFactor")
+    node.lineWidth.setValue(width)
+    node.linePattern.setValue(pattern)
     return node
+
+
+def scale_line(node: Any, width: float, *, scale: float) -> None:
+    """Draw a line style's lines and dashes larger, quietly."""
+    with quietly(node):
+        node.lineWidth.setValue(width * scale)
+        node.linePatternScaleFactor.setValue(max(1, round(scale)))
 
 
 def lines(*counts: int) -> Any:
@@ -134,24 +164,26 @@ def lines(*counts: int) -> Any:
 
 def polygons(*counts: int) -> Any:
     """Filled polygons of that many corners each."""
-    node = coin.SoFaceSet()
+    node = at_hand(coin.SoFaceSet(), "numVertices")
     node.numVertices.setValues(0, len(counts), list(counts))
     return node
 
 
 def switch(*children: Any, on: bool = True) -> Any:
     """Children that are drawn, or not."""
-    node = coin.SoSwitch()
+    node = at_hand(coin.SoSwitch(), "whichChild")
     for child in children:
         node.addChild(child)
-    node.whichChild = coin.SO_SWITCH_ALL if on else coin.SO_SWITCH_NONE
+    node.whichChild.setValue(coin.SO_SWITCH_ALL if on else coin.SO_SWITCH_NONE)
     return node
 
 
 def turn(node: Any, *, on: bool) -> None:
     """Draw a switch's children or not, quietly."""
+    if is_on(node) == on:
+        return
     with quietly(node):
-        node.whichChild = coin.SO_SWITCH_ALL if on else coin.SO_SWITCH_NONE
+        node.whichChild.setValue(coin.SO_SWITCH_ALL if on else coin.SO_SWITCH_NONE)
 
 
 def is_on(node: Any) -> bool:

@@ -16,7 +16,7 @@ class Panel:
     """One picture with the text it shows."""
 
     def __init__(self, name: str) -> None:
-        self._text, self._at, self._image = coin.SoInfo(), coin.SoTranslation(), nodes.image()
+        self._text, self._at, self._image = coin.SoInfo(), nodes.translation(), nodes.image()
         self._switch = nodes.switch(self._text, self._at, self._image, on=False)
         self._drawn: Picture | None = None
         # What only informs must not catch the mouse before the model.

@@ -11,7 +11,7 @@ from pivy import coin
 
 from ...job.quantity import Units
 from . import nodes
-from .arrows import Arrow
+from .arrows import Arrow, tips
 from .clash import Interference
 from .gap_map import TITLE, GapField, Map, swatches
 from .label import PREFIX, Label, Shown
@@ -94,24 +94,28 @@ class Scene:
         self._is_stale, self._units, self._bounds = stale, units, bounds
         self.clash.show(clash, stale=stale)
         self.map.show(gap_map)
-        self._show_notes(notes)
+        self._hold(notes)
+        self._renew()
 
     def show_meanwhile(self, notes: Iterable[Note], *, remark: str) -> None:
         """Show these notes for the time being; ``remark`` below the answer says what they are.
 
         Interference and gap map are hidden: they are of the solids, which ``show`` brings back.
+        Tells no view: whoever calls this many times a second has the views drawn himself, rather
+        than wait until Coin finds the time.
         """
-        if not self._remark:
-            self.clash.show(None)
-            self.map.show(None)
-        self._is_stale, self._remark = False, remark
-        self._show_notes(notes)
+        with nodes.quietly(self.node):
+            if not self._remark:
+                self.clash.show(None)
+                self.map.show(None)
+            self._is_stale, self._remark = False, remark
+            self._hold(notes)
+        self._laid_out = None
 
-    def _show_notes(self, notes: Iterable[Note]) -> None:
+    def _hold(self, notes: Iterable[Note]) -> None:
         self._notes = tuple(notes)
         self._choose_shown()
-        self._fill_groups(gaps=self._gaps)
-        self._renew()
+        self._fill_groups()
 
     def _choose_shown(self) -> None:
         """Those of the states asked for, and whatever was picked."""
@@ -134,20 +138,20 @@ class Scene:
         before = self._shown
         self._choose_shown()
         if self._shown != before:
-            self._fill_groups(gaps=self._gaps)
+            self._fill_groups()
         for note in self._shown:
             self._write(note)
         self._renew()
 
-    def _fill_groups(self, *, gaps: bool) -> None:
+    def _fill_groups(self) -> None:
         wanted = {note.id for note in self._shown}
         self._labels = {i: label for i, label in self._labels.items() if i in wanted}
-        self._arrows = {}
+        arrows, self._arrows = self._arrows, {}
         for note in self._shown:
             self._write(note)
-            arrow = Arrow(note)
-            if gaps and arrow.tips is not None:
-                self._arrows[note.id] = arrow
+            if self._gaps and tips(note) is not None:
+                arrow = self._arrows[note.id] = arrows.get(note.id) or Arrow(note)
+                arrow.write(note)
         # The worst is drawn last, over all others.
         labels = [self._labels[note.id] for note in reversed(self._shown)]
         _refill(self._pointer_group, [label.pointer for label in labels])

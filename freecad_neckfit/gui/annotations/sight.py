@@ -31,7 +31,7 @@ class Sight:
         Points behind a perspective camera have a depth of infinity.
         """
         points = np.asarray(points, dtype=float).reshape(-1, 3)
-        clip = np.c_[points, np.ones(len(points))] @ self.matrix
+        clip = points @ self.matrix[:3] + self.matrix[3]
         ahead = clip[:, 3] > 0
         seen = clip[:, :3] / np.where(ahead, clip[:, 3], 1.0)[:, None]
         found: FloatArray = (seen + np.array([1.0, 1.0, 0.0])) * [
@@ -46,14 +46,16 @@ class Sight:
         """(n, 3) points at (n, 3) pixels and depths."""
         pixels = np.asarray(pixels, dtype=float).reshape(-1, 3)
         seen = pixels * [2 / self.size[0], 2 / self.size[1], 1.0] - [1.0, 1.0, 0.0]
-        found = np.c_[seen, np.ones(len(seen))] @ self.inverse
+        found = seen @ self.inverse[:3] + self.inverse[3]
         points: FloatArray = found[:, :3] / found[:, 3:]
         return points
 
     def nearest(self, pixels: Any) -> FloatArray:
         """(n, 3) points at (n, 2) pixels, in front of everything."""
         pixels = np.asarray(pixels, dtype=float).reshape(-1, 2)
-        return self.points(np.c_[pixels, np.full(len(pixels), NEAREST)])
+        deep = np.full((len(pixels), 3), NEAREST)
+        deep[:, :2] = pixels
+        return self.points(deep)
 
 
 def sight_of(action: Any) -> Sight:

@@ -169,9 +169,12 @@ class FitPanel:
         view = self._view()
         if view is not None:
             view.show_meanwhile([row.note for row in rows if not row.waits], REMARK())
+            for each in self._views():
+                each.redraw()
 
     def _show_document(self) -> None:
         """Values and findings as the document holds them now."""
+        self.session.rest()
         self._proved = self.session.findings()
         self._come_back()
         for key, knob in self.form.knobs.items():
@@ -220,6 +223,11 @@ class FitPanel:
         shown = FreeCADGui.getDocument(self.session.document.Name)
         view = shown.ActiveView if shown is not None else None
         return view.getCameraNode() if view is not None and hasattr(view, "viewTop") else None
+
+    def _views(self) -> list[Any]:
+        """The document's 3D views."""
+        shown = FreeCADGui.getDocument(self.session.document.Name)
+        return list(shown.mdiViewsOfType("Gui::View3DInventor"))
 
     def _end(self) -> None:
         self._flight.stop()

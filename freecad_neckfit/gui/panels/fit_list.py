@@ -22,16 +22,19 @@ class FindingsModel(QtCore.QAbstractListModel):
         super().__init__(parent)
         self.rows: list[Row] = []
 
-    def put(self, rows: Sequence[Row]) -> None:
-        """Hold these rows; where they are the same findings in the same order, only repaint."""
+    def put(self, rows: Sequence[Row]) -> bool:
+        """Hold these rows; False where they are the same findings in the same order.
+
+        Nobody is told then: for a change of data alone a list is laid out anew, and the whole
+        window drawn a second time. The view has itself painted.
+        """
         same = [row.id for row in rows] == [row.id for row in self.rows]
         if not same:
             self.beginResetModel()
         self.rows = list(rows)
         if not same:
             self.endResetModel()
-        elif rows:
-            self.dataChanged.emit(self.index(0), self.index(len(rows) - 1))
+        return not same
 
     def rowCount(self, parent: Any = None) -> int:  # noqa: N802 (Qt's name)
         """How many findings; rows have no children."""
@@ -155,11 +158,14 @@ class FindingsView(QtGui.QListView):
         at = self.verticalScrollBar().value()
         self._is_putting = True
         try:
-            self._model.put(rows)
-            self._mark()
+            if self._model.put(rows):
+                # At once, not by a timer: the window would be drawn twice.
+                self.doItemsLayout()
+                self._mark()
+                self.verticalScrollBar().setValue(at)
         finally:
             self._is_putting = False
-        self.verticalScrollBar().setValue(at)
+        self.viewport().update()
 
     def choose(self, finding: str) -> None:
         """Select a finding's row without telling anyone; none where it is not listed."""

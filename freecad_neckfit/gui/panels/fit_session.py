@@ -42,6 +42,7 @@ class FitSession:
 
     def __init__(self, joint: Any, *, name: str) -> None:
         self.joint, self.document = joint, joint.Document
+        self._trying: dict[str, Any] | None = None
         joint_digest(joint)  # refuses what cannot be read
         self._kept = _Kept(joint)
         self.document.openTransaction(name)
@@ -76,13 +77,20 @@ class FitSession:
     def trial(self, values: Mapping[str, float], *, units: Units) -> Trial:
         """Judge the joint by closed forms as if it stated ``values``; the document stays.
 
-        Raises BadInput in one sentence where that joint is impossible as wood and metal.
+        What else the joint states is read at the first trial after a ``rest``. Raises BadInput in
+        one sentence where that joint is impossible as wood and metal.
         """
-        stated = self.stated() | dict(values)
+        if self._trying is None:
+            self._trying = self.stated()
+        stated = self._trying | dict(values)
         job = job_of(self.joint, stated)
         result = check_values(stated, name=job.name, units=units, solids=False)
         records = [finding_record(f) for f in result.findings]
         return Trial(records, result.verdict, result.values)
+
+    def rest(self) -> None:
+        """The trials are over, or begin: the joint may be another one by the next."""
+        self._trying = None
 
     def settle(self, values: Mapping[str, float]) -> None:
         """Make the document state ``values``, build it anew and check it on solids.
@@ -90,6 +98,7 @@ class FitSession:
         Raises BadInput or KernelFailure with one sentence; the document then states, shows and
         finds what it did before.
         """
+        self.rest()
         former = {key: self._get(key) for key in values}
         job_of(self.joint, self.stated() | dict(values))  # refuses before anything is touched
         try:

@@ -39,14 +39,23 @@ class Demand:
     @property
     def complaint(self) -> str:
         """What is wrong where it is not met, for labels."""
+        title = self.check.title
         if self.side == KNOWN:
-            return f"{self.check.title}: not checked"
-        if self.check.contact and self.side == LOW:
-            return f"{self.check.title}: too little"
-        one_sided = self.check.low is None or self.check.high is None
-        word = "not met" if one_sided else ("too little" if self.side == LOW else "too much")
-        return f"{self.check.title}: {word}"
+            return f"{title}: not checked"
+        for good, bad in _TURNED:
+            if good in title:
+                return title.replace(good, bad)
+        return f"{title}: {'too little' if self.side == LOW else 'too much'}"
 
+
+_TURNED = (
+    (" go low enough", " cannot go low enough"),
+    (" goes low enough", " cannot go low enough"),
+    (" rise high enough", " cannot rise high enough"),
+    (" rises high enough", " cannot rise high enough"),
+    (" within their travel", " beyond their travel"),
+)
+"""Titles that say what is good, and how they say what is bad."""
 
 CHECKS: tuple[Check, ...] = tuple(
     check for check in ALL if check.read is not None and check.gravity is not Gravity.TELLS

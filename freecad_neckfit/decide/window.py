@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
@@ -79,12 +79,9 @@ class Window:
         """Whether points lie in the window, by its polygons; at the border by 1e-5 mm."""
         return self.region.holds(x, y)
 
-    @cached_property
-    def worst(self) -> tuple[FloatArray, FloatArray]:
-        """On the first lattice: smallest margin, and the index of its demand; both (x, y)."""
-        values = self.region.values
-        rows = np.argmin(values, axis=0)
-        return np.min(values, axis=0), np.asarray(self.field.rows)[rows]
+    def stretches(self, *, y: float) -> tuple[tuple[float, float], ...]:
+        """Every stretch of the first axis that lies in the window at ``y`` of the second."""
+        return _joined(_cut(polygon, y) for polygon in self.region.polygons)
 
     @cached_property
     def fits(self) -> bool:
@@ -118,3 +115,30 @@ def _chosen(values: Mapping[str, Any], x: Axis, y: Axis) -> tuple[float, float]:
     """Where the joint stands; a joint without a shim stands at 0."""
     stands = tuple(0.0 if a.fixed else float(values[a.keys[0]]) for a in (x, y))
     return stands[0], stands[1]
+
+
+def _cut(polygon: FloatArray, y: float) -> tuple[float, float] | None:
+    """Where a level line lies in a convex polygon."""
+    after = np.roll(polygon, -1, axis=0)
+    (x0, y0), (x1, y1) = polygon.T, after.T
+    crosses = (np.minimum(y0, y1) <= y) & (y <= np.maximum(y0, y1))
+    if not crosses.any():
+        return None
+    run = np.where(y1 == y0, 1.0, y1 - y0)[crosses]
+    x = x0[crosses] + (x1 - x0)[crosses] * (y - y0[crosses]) / run
+    level = (y0 == y1)[crosses]
+    ends = np.concatenate([x, x1[crosses][level]])
+    return float(ends.min()), float(ends.max())
+
+
+def _joined(
+    pieces: Iterable[tuple[float, float] | None],
+) -> tuple[tuple[float, float], ...]:
+    """Stretches that touch become one."""
+    joined: list[tuple[float, float]] = []
+    for low, high in sorted(p for p in pieces if p is not None):
+        if joined and low <= joined[-1][1] + 1e-7:
+            joined[-1] = joined[-1][0], max(joined[-1][1], high)
+        else:
+            joined.append((low, high))
+    return tuple(joined)

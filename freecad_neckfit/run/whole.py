@@ -16,10 +16,10 @@ def check_job(job: JobFile, *, option: str | None = None, solids: bool = True) -
     Raises ``BadInput`` where the option does not exist or a joint cannot be built; nothing is
     judged then.
     """
-    joints = [job.base, *job.options] if option is None else [_option(job, option)]
+    joints = [job.base, *job.options] if option is None else [named_joint(job, option)]
     for joint in joints:
         refuse_impossible(joint.values, joint.name)
-    outlines = {joint.name: _outline(joint) for joint in joints} if solids else {}
+    outlines = {joint.name: body_outline(joint) for joint in joints} if solids else {}
     return [
         check_values(
             joint.stated,
@@ -32,7 +32,7 @@ def check_job(job: JobFile, *, option: str | None = None, solids: bool = True) -
     ]
 
 
-def _outline(joint: Job) -> Outline:
+def body_outline(joint: Job) -> Outline:
     """The body's outline; the reader of sketches needs FreeCAD, and is loaded for one only."""
     path = str(joint.values["body.outline_file"])
     if joint.values["body.outline"] != "file" or not path.lower().endswith(".fcstd"):
@@ -42,7 +42,8 @@ def _outline(joint: Job) -> Outline:
     return joint.read_outline(outline_segments)
 
 
-def _option(job: JobFile, name: str) -> Job:
+def named_joint(job: JobFile, name: str) -> Job:
+    """The option called ``name``; raises BadInput with the nearest known name."""
     for joint in job.options:
         if joint.name == name:
             return joint

@@ -1,0 +1,61 @@
+"""``window JOB``: which depths and angles work, and what bounds them."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from pathlib import Path
+
+from .choose import add_steps, joint_of, span, steps_of, write_text
+from .command import Command, add_job, units_of
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    add_job(parser)
+    parser.add_argument(
+        "--over",
+        choices=("angle", "shim", "plate"),
+        default="angle",
+        help="look over depth and this: pocket angle, shim or plate thickness",
+    )
+    parser.add_argument("--depth", metavar="LOW..HIGH", help="depths to look at")
+    parser.add_argument("--range", metavar="LOW..HIGH", help="angles or thicknesses to look at")
+    parser.add_argument("--svg", metavar="FILE", type=Path, help="draw the window")
+    parser.add_argument("--json", metavar="FILE", type=Path, help="write borders and margins")
+    parser.add_argument("--units", choices=("mm", "inch"), help="show lengths in these units")
+    add_steps(parser)
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from ..decide.pictures.window import draw_window
+    from ..decide.window import find_window
+    from ..decide.window_text import window_lines, window_record
+    from ..job.quantity import Kind
+    from ..job.read import read_job
+
+    job = read_job(arguments.job)
+    joint = joint_of(job, arguments.option)
+    steps = steps_of(arguments, job.units)
+    kind = Kind.ANGLE if arguments.over == "angle" else Kind.LENGTH
+    window = find_window(
+        joint.stated,
+        second=arguments.over,
+        x_range=span(arguments.depth, kind=Kind.LENGTH, bare=job.units, name="--depth"),
+        y_range=span(arguments.range, kind=kind, bare=job.units, name="--range"),
+    )
+    if arguments.svg:
+        write_text(arguments.svg, draw_window(window, name=joint.name, steps=steps).svg)
+    if arguments.json:
+        record = window_record(window, name=joint.name)
+        write_text(arguments.json, json.dumps(record, indent=1) + "\n")
+    units = units_of(arguments, job.units)
+    print("\n".join(window_lines(window, name=joint.name, units=units, steps=steps)))
+    return 0 if not window.empty else 1
+
+
+COMMAND = Command(
+    name="window",
+    help="tell which depths and angles work, by closed forms",
+    run=_run,
+    arguments=_arguments,
+)

@@ -1,0 +1,252 @@
+"""The window as a picture: where everything holds, what bounds it, and where the joint stands."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ...fit.verdict import ROUNDING
+from ...job.arrays import FloatArray
+from ...job.quantity import Kind, Units
+from ...job.show import compact_length, show_value
+from ..demands import DEMANDS, Demand
+from ..shop import INCH, Steps, named_marks, sixty_fourths
+from ..window import Window
+from .frame import Frame
+from .svg import DASHES, FAINT, INK, LINES, OUTSIDE, PAPER, WITHIN, Point, Sheet, wrapped
+
+WIDTH, HEIGHT = 860.0, 560.0
+LEAST_SPAN = {Kind.LENGTH: 1.0, Kind.ANGLE: 0.8}
+"""The picture shows at least so much [mm, degrees]."""
+LETTER = 6.8
+"""Width of a letter of the picture's words."""
+ZONES = (41, 31)
+"""Points at which the picture asks what is wrong there."""
+
+
+@dataclass(frozen=True)
+class Picture:
+    """The SVG, and the frame that leads from a click to depth and angle."""
+
+    svg: str
+    frame: Frame
+
+
+def draw_window(window: Window, *, name: str, steps: Steps | None = None) -> Picture:
+    """Draw the window of the joint called ``name``, close up around it and the joint itself."""
+    x, y = view(window)
+    frame = Frame(74.0, 96.0, 500.0, 388.0, x, y)
+    sheet = Sheet(WIDTH, HEIGHT, title=f"{name}: where every demand holds")
+    _head(sheet, window, name)
+    sheet.box(frame.left, frame.top, frame.width, frame.height, fill=OUTSIDE)
+    sheet.areas((frame.places(p) for p in window.region.polygons if _seen(p, frame)), fill=WITHIN)
+    _zones(sheet, window, frame)
+    _marks(sheet, frame, steps or Steps())
+    bounds = _bounds(sheet, window, frame)
+    _chosen(sheet, window, frame)
+    frame.edge(sheet)
+    frame.draw_x(sheet, f"{window.x.title} [mm]")
+    frame.draw_y(sheet, f"{window.y.title} [{window.y.kind.unit}]")
+    _legend(sheet, window, bounds)
+    return Picture(sheet.text(), frame)
+
+
+def view(window: Window) -> tuple[tuple[float, float], tuple[float, float]]:
+    """What the picture shows of both axes: the window and the joint, or all if there is none."""
+    if window.empty:
+        return (window.x.low, window.x.high), (window.y.low, window.y.high)
+    points = np.vstack([*(e.points for e in window.edges), window.chosen])
+    sides = []
+    for axis, values in zip((window.x, window.y), points.T, strict=True):
+        low, high = float(values.min()), float(values.max())
+        grow = max(0.18 * (high - low), (LEAST_SPAN[axis.kind] - (high - low)) / 2)
+        sides.append((max(low - grow, axis.low), min(high + grow, axis.high)))
+    return sides[0], sides[1]
+
+
+def _seen(polygon: FloatArray, frame: Frame) -> bool:
+    low, high = polygon.min(axis=0), polygon.max(axis=0)
+    return bool(
+        low[0] <= frame.x[1]
+        and high[0] >= frame.x[0]
+        and low[1] <= frame.y[1]
+        and high[1] >= frame.y[0]
+    )
+
+
+def _head(sheet: Sheet, window: Window, name: str) -> None:
+    sheet.words((22, 32), name, size=18, bold=True)
+    if window.empty:
+        said = f"No {window.x.name} and {window.y.name} in this range meets every demand."
+    elif window.fits:
+        said = "In the blue area every demand holds. The joint as stated (cross) lies within it."
+    else:
+        said = "In the blue area every demand holds. The joint as stated (cross) lies OUTSIDE it."
+    sheet.words((22, 54), said, size=14)
+
+
+def _zones(sheet: Sheet, window: Window, frame: Frame) -> None:
+    """Say in each part outside the window what is worst there."""
+    x, y = (
+        np.linspace(*span, n + 2)[1:-1] for span, n in zip((frame.x, frame.y), ZONES, strict=True)
+    )
+    grid_x, grid_y = (a.ravel() for a in np.meshgrid(x, y, indexing="ij"))
+    values = window.field.at(grid_x, grid_y)
+    worst = np.where(values.min(axis=0) < -ROUNDING, np.argmin(values, axis=0), -1)
+    worst = worst.reshape(ZONES)
+    for row in np.unique(worst[worst >= 0]):
+        depth = _inward(worst == row)
+        i, j = np.unravel_index(int(np.argmax(depth)), depth.shape)
+        room = _room(worst == row, int(i), int(j)) * frame.width / ZONES[0]
+        lines = wrapped(DEMANDS[window.field.rows[row]].complaint, max(int(room / LETTER), 1))
+        wide = max(map(len, lines)) * LETTER
+        if depth.max() < 2 or len(lines) > 4 or wide > room:
+            continue
+        at = frame.place(float(x[i]), float(y[j]))
+        if _near(at, frame.place(*window.chosen), wide=wide / 2 + 12, high=8 * len(lines) + 12):
+            continue
+        for n, line in enumerate(lines):
+            place = at[0], at[1] + 14 * (n - (len(lines) - 1) / 2) + 4
+            sheet.words(place, line, anchor="middle", colour="#555555", size=12, halo=OUTSIDE)
+
+
+def _near(a: Point, b: Point, *, wide: float, high: float) -> bool:
+    return abs(a[0] - b[0]) < wide and abs(a[1] - b[1]) < high
+
+
+def _inward(zone: NDArray[np.bool_]) -> FloatArray:
+    """How many steps each point of a zone lies from the zone's edge."""
+    depth = np.zeros(zone.shape)
+    left = np.pad(zone, 1, constant_values=False)
+    while left.any():
+        depth += left[1:-1, 1:-1]
+        left[1:-1, 1:-1] &= (
+            left[:-2, 1:-1] & left[2:, 1:-1] & left[1:-1, :-2] & left[1:-1, 2:]
+        )  # fmt: skip
+    return depth
+
+
+def _room(zone: NDArray[np.bool_], i: int, j: int) -> float:
+    """Steps along x that words around (i, j) may take, in the rows just around."""
+    rows = range(max(j - 1, 0), min(j + 2, zone.shape[1]))
+    half = 0
+    while all(
+        i - half >= 0 and i + half < zone.shape[0] and zone[i - half, r] and zone[i + half, r]
+        for r in rows
+    ):
+        half += 1
+    return 2.0 * half
+
+
+def _marks(sheet: Sheet, frame: Frame, steps: Steps) -> None:
+    """Depths that the shop prefers: 64ths along the top, named ones as lines."""
+    top, bottom = frame.top, frame.top + frame.height
+    marks = sixty_fourths(*frame.x)
+    room = frame.width / max(len(marks), 1)
+    every = 1 if room > 44 else (2 if room > 22 else 4)
+    for mark in marks:
+        at, _ = frame.place(mark.depth, frame.y[0])
+        sheet.line([(at, top), (at, top - 4)], colour=FAINT)
+        if round(mark.depth * 64 / INCH) % every == 0:
+            said = mark.name.removesuffix(" in")
+            sheet.words((at, top - 8), said, anchor="middle", size=10, colour="#555555")
+    sheet.words((frame.left + frame.width + 6, top - 8), "inch", size=10, colour="#555555")
+    for mark in named_marks(steps):
+        if frame.x[0] < mark.depth < frame.x[1]:
+            at, _ = frame.place(mark.depth, frame.y[0])
+            sheet.line([(at, top), (at, bottom)], colour=FAINT, dash="2 4")
+            sheet.words(
+                (at + 12, bottom - 6), mark.name, size=10, turn=-90, colour="#555555", halo=PAPER
+            )
+
+
+def _bounds(sheet: Sheet, window: Window, frame: Frame) -> list[Demand]:
+    """Draw the borders, each with its number; returns the demands in the order of the numbers."""
+    lines: dict[Demand, list[FloatArray]] = defaultdict(list)
+    for edge in window.edges:
+        if edge.demand is not None:
+            lines[edge.demand].append(edge.points)
+    bounds = sorted(lines, key=lambda d: -max(_length(p, frame) for p in lines[d]))
+    for n, demand in enumerate(bounds):
+        for points in lines[demand]:
+            sheet.line(
+                frame.places(points), colour=LINES[n % 7], dash=DASHES[n % 7], width=3.0
+            )  # fmt: skip
+    for n, demand in enumerate(bounds):
+        longest = max(lines[demand], key=lambda p: _length(p, frame))
+        _number(sheet, _halfway(frame.places(longest)), n)
+    return bounds
+
+
+def _length(points: FloatArray, frame: Frame) -> float:
+    places = np.array(frame.places(points))
+    return float(np.hypot(*np.diff(places, axis=0).T).sum())
+
+
+def _halfway(places: list[tuple[float, float]]) -> tuple[float, float]:
+    points = np.array(places)
+    run = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(points, axis=0).T))])
+    return (
+        float(np.interp(run[-1] / 2, run, points[:, 0])),
+        float(np.interp(run[-1] / 2, run, points[:, 1])),
+    )
+
+
+def _number(sheet: Sheet, at: tuple[float, float], n: int) -> None:
+    sheet.dot(at, 9, fill="#FFFFFF", line=LINES[n % 7], width=2)
+    sheet.words((at[0], at[1] + 4.5), str(n + 1), anchor="middle", size=12, bold=True)
+
+
+def _chosen(sheet: Sheet, window: Window, frame: Frame) -> None:
+    if not frame.holds(*window.chosen):
+        return
+    x, y = frame.place(*window.chosen)
+    for colour, width in (("#FFFFFF", 6.0), (INK, 2.5)):
+        sheet.line([(x - 9, y), (x + 9, y)], colour=colour, width=width)
+        sheet.line([(x, y - 9), (x, y + 9)], colour=colour, width=width)
+    right = x > frame.left + frame.width - 80
+    at, anchor = (x - 12 if right else x + 12, y - 8), "end" if right else "start"
+    sheet.words(at, "as stated", size=12, bold=True, anchor=anchor, halo=PAPER)
+
+
+def _legend(sheet: Sheet, window: Window, bounds: list[Demand]) -> None:
+    left, y = 600.0, 108.0
+    if bounds:
+        sheet.words((left, y), "What bounds it", size=14, bold=True)
+        y += 24
+    for n, demand in enumerate(bounds):
+        _number(sheet, (left + 9, y - 4), n)
+        ends = [(left + 24, y - 4), (left + 56, y - 4)]
+        sheet.line(ends, colour=LINES[n % 7], dash=DASHES[n % 7], width=3.0)
+        for line in wrapped(demand.complaint, 28):
+            sheet.words((left + 64, y), line, size=12)
+            y += 15
+        y += 9
+    y += 8
+    sheet.words((left, y), "As stated", size=14, bold=True)
+    y += 20
+    for line in stated_lines(window):
+        for part in wrapped(line, 38):
+            sheet.words((left, y), part, size=12)
+            y += 15
+        y += 3
+
+
+def stated_lines(window: Window, units: Units = Units.MM) -> list[str]:
+    """Where the joint stands, and what it has least to spare of, in plain lines."""
+    second = show_value(window.chosen[1], kind=window.y.kind, units=units)
+    lines = [f"{compact_length(window.chosen[0], units=units)} deep, {window.y.name} {second}"]
+    said: set[str] = set()
+    for demand, margin in window.chosen_margins.items():
+        if demand.check.id in said or margin == 0.0:
+            continue
+        said.add(demand.check.id)
+        word = "to spare" if margin > 0 else "short"
+        amount = show_value(abs(margin) * demand.check.span, kind=demand.check.unit, units=units)
+        lines.append(f"{demand.check.title}: {amount} {word}")
+        if len(said) == 4:
+            break
+    return lines

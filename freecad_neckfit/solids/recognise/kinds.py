@@ -87,12 +87,10 @@ def _by_points(face: Any) -> Kind:
 def samples(face: Any) -> tuple[FloatArray, FloatArray]:
     """Points (n, 3) [mm] of a face's surface within its parameter range, and unit normals."""
     u0, u1, v0, v1 = face.ParameterRange
-    share = np.linspace(0.0, 1.0, STEPS)
+    share = np.linspace(0.01, 0.99, STEPS)  # at a border the surface may shrink to a point
     spots = [(u0 + (u1 - u0) * a, v0 + (v1 - v0) * b) for a in share for b in share]
     points = np.array([_array(face.Surface.value(u, v)) for u, v in spots])
-    normals = np.array([_array(face.normalAt(u, v)) for u, v in spots])
-    real = np.linalg.norm(normals, axis=1) > 0.5  # none where the surface shrinks to a point
-    return points[real], normals[real]
+    return points, np.array([_array(face.normalAt(u, v)) for u, v in spots])
 
 
 def _as_plane(points: FloatArray, normals: FloatArray) -> Flat | None:

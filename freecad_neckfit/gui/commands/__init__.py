@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from . import check
+from . import check, fit
 from .command import Command
 
 
@@ -16,6 +16,6 @@ class Group:
     commands: tuple[Command, ...]
 
 
-GROUPS = (Group("NeckFit check", (check.COMMAND,)),)
+GROUPS = (Group("NeckFit check", (check.COMMAND, fit.COMMAND)),)
 """In the order of toolbars and menu."""
 ALL = tuple(command for group in GROUPS for command in group.commands)

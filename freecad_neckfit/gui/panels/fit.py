@@ -15,6 +15,7 @@ from ...features.properties import property_of
 from ...job.errors import NeckFitError
 from ...job.parameters import ALL
 from ...job.resolve import complete
+from ..annotations import nodes
 from ..translate import tr
 from ..views.check import units_of
 from .fit_choose import joint_meant
@@ -22,6 +23,7 @@ from .fit_flight import Flight
 from .fit_form import FitForm, keys_of
 from .fit_headline import REMARK
 from .fit_knob import driver_of
+from .fit_neck import NeckInView
 from .fit_rows import rows_of, waiting_rows
 from .fit_session import FitSession, Trial
 from .fit_watch import CloseWatch, PickWatch
@@ -75,7 +77,7 @@ class FitPanel:
         keys = keys_of(complete(self.session.stated()))
         self.form = FitForm(keys, title=str(joint.Label), units=self.units)
         self._good: dict[str, float] = {}
-        self._flight = Flight(self.form)
+        self._flight, self._neck = Flight(self.form), NeckInView(joint)
         self._picks = PickWatch(self.session.check, self._picked)
         self._closing = CloseWatch(joint.Document, self._document_closed)
         for knob in self.form.knobs.values():
@@ -166,16 +168,20 @@ class FitPanel:
         rows = rows_of(trial.findings, units=self.units)
         rows += waiting_rows(self._proved, units=self.units)
         self.form.tell(rows, meanwhile=True)
-        view = self._view()
-        if view is not None:
-            view.show_meanwhile([row.note for row in rows if not row.waits], REMARK())
-            for each in self._views():
-                each.redraw()
+        view, views = self._view(), self._views()
+        # Told by its nodes, Coin would draw the views some time later, and once more than needed.
+        with nodes.quietly(*(each.getSceneGraph() for each in views)):
+            if view is not None:
+                view.show_meanwhile([row.note for row in rows if not row.waits], REMARK())
+            self._neck.sit(before=self._built, now=trial.values)
+        for each in views:
+            each.redraw()
 
     def _show_document(self) -> None:
         """Values and findings as the document holds them now."""
         self.session.rest()
         self._proved = self.session.findings()
+        self._built = complete(self.session.stated())
         self._come_back()
         for key, knob in self.form.knobs.items():
             knob.put(self.session.value(key))
@@ -189,6 +195,7 @@ class FitPanel:
 
     def _come_back(self) -> None:
         found = getattr(self.session, "check", None)
+        self._neck.back()
         # Cancel takes away a check that the panel made.
         if found is not None and self._is_there(found) and self._view() is not None:
             self._view().come_back()

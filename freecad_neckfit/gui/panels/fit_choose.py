@@ -7,8 +7,9 @@ from typing import Any
 import FreeCADGui
 from PySide import QtGui
 
-from ...features.roles import role_of
 from ...job.errors import BadInput
+from ..commands.chosen import joint_of, joints_of
+from ..commands.command import selected
 from ..translate import tr
 
 
@@ -20,24 +21,7 @@ def joint_meant(document: Any) -> Any:
     joints = joints_of(document)
     if not joints:
         raise BadInput(tr("This document has no joint; make one first."))
-    chosen = selected_joints(document)
-    if len(chosen) == 1:
-        return chosen[0]
-    return joints[0] if len(joints) == 1 else _asked(chosen or joints)
-
-
-def joints_of(document: Any) -> list[Any]:
-    """All joints of a document."""
-    return [o for o in document.Objects if role_of(o) == "joint"]
-
-
-def selected_joints(document: Any) -> list[Any]:
-    """The joints that what is selected belongs to, each once."""
-    found: list[Any] = []
-    for obj in FreeCADGui.Selection.getSelection(document.Name):
-        near = [obj, getattr(obj, "Joint", None), *obj.InList]
-        found += [o for o in near if role_of(o) == "joint" and o not in found]
-    return found
+    return joint_of(document, selected(document)) or _asked(joints)
 
 
 def _asked(joints: list[Any]) -> Any:

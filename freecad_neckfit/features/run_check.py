@@ -7,7 +7,7 @@ from typing import Any
 
 from ..run.chain import check_values
 from ..run.record import record
-from .assemblies import job_of, keep, outline_of
+from .assemblies import assembly_of, job_of
 from .digest import digest_of
 from .drawn import keep_drawn
 from .gather import joint_stated
@@ -25,18 +25,20 @@ def check(joint: Any, *, solids: bool = True) -> Any:
     stated = joint_stated(joint)
     job = job_of(joint, stated)
     result = check_values(
-        stated, name=job.name, units=units_of(joint), solids=solids, outline=outline_of(job)
+        stated,
+        name=job.name,
+        units=units_of(joint),
+        solids=solids,
+        # Mostly built a moment ago, when the joint was recomputed.
+        assembly=assembly_of(joint) if solids else None,
     )
-    digest = digest_of(stated)
-    if result.assembly is not None:
-        keep(joint, digest, result.assembly)
     found = check_of(joint) or _new_check(joint)
     found.Findings = json.dumps(
         record([result], source=str(joint.Label)), ensure_ascii=False, allow_nan=False
     )
     keep_drawn(found, result)
     found.Verdict = result.verdict.value
-    found.CheckedDigest = digest
+    found.CheckedDigest = digest_of(stated)
     found.Stale = False
     found.purgeTouched()  # it is up to date: what execute would say is said
     return found

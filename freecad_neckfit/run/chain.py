@@ -16,6 +16,7 @@ from .judge import judge
 
 if TYPE_CHECKING:
     from ..job.outline import Outline
+    from ..solids.build.assembly import Assembly
     from ..solids.build.given import Given
 
 
@@ -67,23 +68,26 @@ def check_values(
     solids: bool = True,
     outline: Outline | None = None,
     given: Given | None = None,
+    assembly: Assembly | None = None,
 ) -> Result:
     """Judge one joint by closed forms, and on solids unless ``solids`` is False.
 
     ``stated`` maps declared keys to inner values (mm, degrees). ``given``: solids that exist
-    already, measured in place of built ones. Raises ``CannotBuild`` where the parts cannot exist.
+    already, measured in place of built ones. ``assembly``: all solids as built from the same
+    values before. Raises ``CannotBuild`` where the parts cannot exist.
     """
     started = time.perf_counter()
     case = Case(stated)
     readings = {check.id: check.read(case) for check in ALL if check.read is not None}
     seconds = {"closed forms": time.perf_counter() - started}
-    assembly, measured = None, {}
+    measured: dict[str, Any] = {}
     if solids:
         from ..solids.build import build
         from ..solids.measure import measure_all
 
         started = time.perf_counter()
-        assembly = build(case.values, outline=outline, given=given)
+        if assembly is None:
+            assembly = build(case.values, outline=outline, given=given)
         seconds["solids built"] = time.perf_counter() - started
         started = time.perf_counter()
         measured = measure_all(assembly, case.values)

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 INCH = 25.4
+TINY = 1e-9
 USUAL, DEEPER = 15.875, 18.288
 """Usual pocket 5/8 in and deeper pocket 0.720 in: common practice, no source."""
 
@@ -45,13 +47,13 @@ def named_marks(steps: Steps) -> tuple[Mark, ...]:
 
 def sixty_fourths(low: float, high: float) -> tuple[Mark, ...]:
     """Every 64th of an inch from ``low`` to ``high`` [mm]."""
-    first, last = -int(-low * 64 // INCH), int(high * 64 // INCH)
+    first, last = math.ceil(low * 64 / INCH - TINY), math.floor(high * 64 / INCH + TINY)
     return tuple(Mark(n * INCH / 64, f"{_fraction(n)} in") for n in range(first, last + 1))
 
 
 def whole_steps(low: float, high: float, step: float) -> tuple[float, ...]:
     """Every whole number of ``step`` from ``low`` to ``high`` [mm]."""
-    first, last = -int(-low // step), int(high // step)
+    first, last = math.ceil(low / step - TINY), math.floor(high / step + TINY)
     return tuple(round(n * step, 9) for n in range(first, last + 1))
 
 

@@ -43,6 +43,10 @@ class Shelf:
             )
         return part
 
+    def open(self, path: Path) -> Part:
+        """Return the part file at ``path``. Raises BadInput for a file that cannot be used."""
+        return self._part(path.absolute(), says="part file")
+
     def _part(self, path: Path, *, says: str) -> Part:
         real = resolved(path)
         if real in self._open:
@@ -72,6 +76,17 @@ class Shelf:
             groups, where=where, open_part=lambda w, g: self.take(w, g, where=where)
         )
         return tables.merged(name=where.file)
+
+
+def part_values(path: Path) -> tuple[str, dict[str, Any]]:
+    """Return what a part file calls its part, and what it states: inner values by key.
+
+    Raises BadInput for a file that cannot be used.
+    """
+    part = Shelf().open(path)
+    head = load_table(path).get("part", {})
+    values = {key: said.value for key, said in part.layer.values.items()}
+    return str(head.get("name") or path.stem), values
 
 
 def _table(path: Path, *, says: str) -> dict[str, Any]:

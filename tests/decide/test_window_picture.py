@@ -1,7 +1,7 @@
 """The window's picture and its words."""
 
 from pathlib import Path
-from xml.etree import ElementTree
+from xml.etree import ElementTree as ET
 
 import numpy as np
 import pytest
@@ -28,7 +28,7 @@ def window(job):
 
 
 def words(svg):
-    return " ".join(e.text for e in ElementTree.fromstring(svg).iter(TEXT))
+    return " ".join(e.text for e in ET.fromstring(svg).iter(TEXT))
 
 
 def test_the_picture_names_axes_units_bounds_and_the_joint(window):
@@ -45,7 +45,7 @@ def test_the_same_window_gives_the_same_bytes(job, window):
 
 
 def test_words_stay_on_the_sheet(window):
-    root = ElementTree.fromstring(draw_window(window, name="Heron").svg)
+    root = ET.fromstring(draw_window(window, name="Heron").svg)
     for element in root.iter(TEXT):
         assert 0 <= float(element.get("x")) <= 860
         assert 0 <= float(element.get("y")) <= 560

@@ -40,8 +40,13 @@ def open_panel(joint: Any = None) -> FitPanel | None:
     if joint is None:
         return None
     panel = FitPanel(joint)
-    FreeCADGui.Control.showDialog(panel)
-    panel.begin()
+    try:
+        FreeCADGui.Control.showDialog(panel)
+        panel.begin()
+    except BaseException:
+        panel.reject()
+        FreeCADGui.Control.closeDialog()
+        raise
     return panel
 
 
@@ -88,7 +93,8 @@ class FitPanel:
         self._show_document()
 
     def begin(self) -> None:
-        """Give the keyboard to the first knob that turns."""
+        """Have room, and give the keyboard to the first knob that turns."""
+        self.form.make_room()
         boxes = [k.box for k in self.form.knobs.values() if k.box.isEnabled()]
         if boxes:
             boxes[0].setFocus()

@@ -23,6 +23,7 @@ class Details(QtGui.QTextBrowser):
         self._units = units
         self._told: tuple[Row, bool] | None = None
         self.setObjectName("NeckFitDetails")
+        self.document().setDocumentMargin(7)
         self.setOpenLinks(False)
         self.setTabChangesFocus(True)
         self.setHorizontalScrollBarPolicy(QtCore.Qt.ScrollBarAlwaysOff)

@@ -15,6 +15,13 @@ from .fit_knob import Knob
 from .fit_list import FindingsView
 from .fit_rows import Filter, Row, filters
 
+WIDTH = 340
+"""Least width [pixel] in which a row's state and figures stand side by side."""
+END = 24
+"""What its frames take below [pixel]."""
+ROUND = 60
+"""What FreeCAD's frames and scroll bar take beside the form [pixel]."""
+
 
 def titles() -> dict[str, str]:
     """The parameters that can be turned here, by key, in the order shown."""
@@ -44,8 +51,9 @@ class FitForm(QtGui.QWidget):
         super().__init__()
         self.setWindowTitle(tr("Fit: {}").format(title))
         self.setObjectName("NeckFitFitPanel")
-        self.setMinimumWidth(330)
+        self.setMinimumWidth(WIDTH)
         self._rows: list[Row] = []
+        self._viewport: Any = None
         self.headline, self.knobs = Headline(), {
             key: Knob(key, title=titles()[key], units=units) for key in keys
         }  # fmt: skip
@@ -77,8 +85,8 @@ class FitForm(QtGui.QWidget):
         split.addWidget(self.list)
         split.addWidget(self.details)
         split.setSizes([300, 170])
-        self.list.setMinimumHeight(150)
-        self.details.setMinimumHeight(110)
+        self.list.setMinimumHeight(110)
+        self.details.setMinimumHeight(95)
         column.addWidget(split, 1)
         order = [w for knob in self.knobs.values() for w in (knob.box, knob.slider)]
         order += [self.filter, self.list, self.details]
@@ -112,4 +120,39 @@ class FitForm(QtGui.QWidget):
     def say(self, sentence: str) -> None:
         """Say one sentence above the list; nothing where it is empty."""
         self.notice.setText(sentence)
-        self.notice.setVisible(bool(sentence))
+        if self.notice.isHidden() == bool(sentence):
+            self.notice.setVisible(bool(sentence))
+            self._fill()
+
+    def make_room(self) -> None:
+        """Widen the docked window that the form stands in, and fill it down to its end."""
+        dock, area = _above(self, QtGui.QDockWidget), _above(self, QtGui.QAbstractScrollArea)
+        main = dock.parentWidget() if dock is not None else None
+        if isinstance(main, QtGui.QMainWindow) and dock.width() < WIDTH + ROUND:
+            main.resizeDocks([dock], [WIDTH + ROUND], QtCore.Qt.Horizontal)
+        if area is not None:
+            self._viewport = area.viewport()
+            self._viewport.installEventFilter(self)
+            self._fill()
+
+    def eventFilter(self, _watched: Any, event: Any) -> bool:  # noqa: N802 (Qt's name)
+        """Whenever the panel's window is resized, fill it anew."""
+        if event.type() == QtCore.QEvent.Resize:
+            self._fill()
+        return False
+
+    def _fill(self) -> None:
+        """So high that the list ends where the window does: a panel has its own height else."""
+        if self._viewport is None:
+            return
+        top = self.mapTo(self._viewport, QtCore.QPoint(0, 0)).y()
+        least = self.layout().minimumHeightForWidth(self.width())
+        self.setFixedHeight(max(self._viewport.height() - top - END, least))
+
+
+def _above(widget: Any, kind: Any) -> Any:
+    """The next widget of a kind that holds ``widget``; None where none does."""
+    found = widget.parentWidget()
+    while found is not None and not isinstance(found, kind):
+        found = found.parentWidget()
+    return found

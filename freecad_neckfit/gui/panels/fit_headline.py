@@ -36,6 +36,9 @@ class Headline(QtGui.QWidget):
             label.setWordWrap(True)
             label.setTextFormat(QtCore.Qt.RichText)
             column.addWidget(label)
+        # Room for two lines from the start: what stands below must not jump while it is turned.
+        self.why.setMinimumHeight(2 * self.why.fontMetrics().lineSpacing())
+        self.why.setAlignment(QtCore.Qt.AlignTop | QtCore.Qt.AlignLeft)
         self._shown: tuple[str, str, bool] | None = None
 
     def tell(self, rows: Sequence[Row], *, meanwhile: bool) -> None:

@@ -7,7 +7,9 @@ from typing import Any
 
 from PySide import QtCore, QtGui
 
+from ...run.finding import State
 from ..annotations.palette import GREY, INK, Colour, look_of
+from ..translate import tr
 from .fit_rows import Row
 
 ID_ROLE = QtCore.Qt.UserRole + 1
@@ -90,10 +92,15 @@ class RowPainter(QtGui.QStyledItemDelegate):
         painter.restore()
 
     def _chip_width(self, option: Any, wide: int) -> int:
-        """As wide as the longest usual state, at most two fifths of the row."""
+        """As wide as the gravest state, at most two fifths of the row; longer words wrap."""
         if not self._chip:
             metrics = QtGui.QFontMetrics(_bold(option.font))
-            self._chip = metrics.boundingRect("X not applicable").width() + 2 * PAD
+            self._chip = (
+                metrics.boundingRect(
+                    f"{State.INTERFERES.mark} {tr(State.INTERFERES.value)}"
+                ).width()
+                + 3 * PAD
+            )
         return min(self._chip, wide * 2 // 5)
 
 

@@ -14,13 +14,20 @@ from collections.abc import Sequence
 
 from .. import __version__
 from ..host import reexec_under_freecad
-from . import check, mend, tables, window
+from . import check, mend, options, package, tables, window
 from .command import BAD_INPUT, Command
 
 __all__ = ["BAD_INPUT", "COMMANDS", "main"]
 
 # In the order of the help.
-COMMANDS: tuple[Command, ...] = (check.COMMAND, window.COMMAND, mend.COMMAND, *tables.COMMANDS)
+COMMANDS: tuple[Command, ...] = (
+    check.COMMAND,
+    window.COMMAND,
+    mend.COMMAND,
+    options.COMMAND,
+    package.COMMAND,
+    *tables.COMMANDS,
+)
 
 
 def main(argv: Sequence[str] | None = None) -> int:

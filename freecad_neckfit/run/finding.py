@@ -82,12 +82,16 @@ class Finding:
     solids: Figure | None
 
     @property
+    def doubtful(self) -> bool:
+        """Could not be checked, or the two readings disagree."""
+        return self.state in (State.UNKNOWN, State.DISAGREES)
+
+    @property
     def rank(self) -> tuple[int, int, float]:
         """Sorts findings worst first: unmet, doubtful, met by how narrowly, told, absent."""
-        doubtful = self.state in (State.UNKNOWN, State.DISAGREES)
         if self.met is False:
             return 0, int(self.gravity), self.weight
-        if doubtful:
+        if self.doubtful:
             return 1, int(self.gravity), self.weight
         if self.met is True:
             return 2, 0, self.weight

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from ..decide.options import Column, judged_column
 from ..job.errors import BadInput
 from ..job.outline import Outline
 from ..job.possible import refuse_impossible
+from ..job.quantity import Units
 from ..job.read import Job, JobFile
 from ..job.words import nearest
 from .chain import Result, check_values
@@ -30,6 +32,12 @@ def check_job(job: JobFile, *, option: str | None = None, solids: bool = True) -
         )
         for joint in joints
     ]
+
+
+def judged_joint(joint: Job, *, units: Units) -> Column:
+    """One joint judged on solids, as a column to compare with others."""
+    result = check_values(joint.stated, name=joint.name, units=units, outline=body_outline(joint))
+    return judged_column(joint.name, result.values, result.findings)
 
 
 def body_outline(joint: Job) -> Outline:

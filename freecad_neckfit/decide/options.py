@@ -1,0 +1,243 @@
+"""Options side by side: the verdict first, then only what differs."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import Any, Protocol
+
+import numpy as np
+
+from ..fit.case import Case
+from ..fit.check import Check, Gravity
+from ..fit.checks import ALL
+from ..fit.verdict import ROUNDING, margin
+from ..job.parameters import ALL as PARAMETERS
+from ..job.quantity import Kind, Units
+from ..job.show import compact_length, show_value
+
+FITS, DOES_NOT, UNSURE = "fits", "DOES NOT FIT", "not decided"
+SAME = 0.005
+"""Figures that differ by less, in their unit, do not count as different."""
+
+
+@dataclass(frozen=True)
+class Figure:
+    """What one check says of one joint: value, room to its limits, whether it is met.
+
+    ``value`` None: not applicable or not known. ``met`` None: told only, or not applicable.
+    """
+
+    value: float | None
+    margin: float | None
+    met: bool | None
+    known: bool = True
+
+
+@dataclass(frozen=True)
+class Column:
+    """One joint of the comparison: its values by parameter, and its figures by check id."""
+
+    name: str
+    values: Mapping[str, Any]
+    figures: Mapping[str, Figure]
+
+    @property
+    def unmet(self) -> list[Check]:
+        """Unmet demands, worst first."""
+        checks = [c for c in ALL if c.id in self.figures and self.figures[c.id].met is False]
+        return sorted(checks, key=lambda c: (c.gravity, (self.figures[c.id].margin or 0) / c.span))
+
+    @property
+    def verdict(self) -> str:
+        """The answer in a word or three."""
+        if self.unmet:
+            return DOES_NOT
+        return FITS if all(f.known for f in self.figures.values()) else UNSURE
+
+
+class FindingLike(Protocol):
+    """A finding of the full check: see ``run.finding``."""
+
+    @property
+    def id(self) -> str: ...
+    @property
+    def value(self) -> float | None: ...
+    @property
+    def margin(self) -> float | None: ...
+    @property
+    def met(self) -> bool | None: ...
+    @property
+    def doubtful(self) -> bool: ...
+
+
+@dataclass(frozen=True)
+class Cell:
+    """One cell: its text, the difference to the base, and whether a demand is unmet there.
+
+    ``number``, ``change``: both as numbers in the unit used inside, where they are numbers.
+    """
+
+    text: str
+    delta: str = ""
+    unmet: bool = False
+    number: float | None = None
+    change: float | None = None
+
+
+@dataclass(frozen=True)
+class Row:
+    """A line of the table; ``group`` is "verdict", "stated" or "figures".
+
+    ``unit``: of the cells' numbers.
+    """
+
+    group: str
+    title: str
+    cells: tuple[Cell, ...]
+    unit: str = ""
+
+
+@dataclass(frozen=True)
+class Comparison:
+    """The table: one column a joint, the base first."""
+
+    names: tuple[str, ...]
+    rows: tuple[Row, ...] = field(default=())
+
+
+def column(name: str, stated: Mapping[str, Any]) -> Column:
+    """Judge one joint by closed forms."""
+    case = Case(stated)
+    figures = {c.id: _figure(c, case) for c in ALL if c.read is not None}
+    return Column(name, case.values, figures)
+
+
+def judged_column(name: str, values: Mapping[str, Any], findings: Sequence[FindingLike]) -> Column:
+    """A joint that the full check has judged on solids."""
+    figures = {f.id: Figure(f.value, f.margin, f.met, not f.doubtful) for f in findings}
+    return Column(name, values, figures)
+
+
+def _figure(check: Check, case: Case) -> Figure:
+    assert check.read is not None  # noqa: S101  (the caller asks those that can be read)
+    reading = check.read(case)
+    if not bool(reading.applies):
+        return Figure(None, None, None)
+    if not bool(reading.known):
+        return Figure(None, None, None, known=check.gravity is Gravity.TELLS)
+    value = float(reading.value)
+    if check.gravity is Gravity.TELLS:
+        return Figure(value, None, None)
+    left = float(margin(check, case, value=value))
+    if not np.isfinite(left):
+        return Figure(value, None, None)
+    return Figure(value, left, left >= -ROUNDING)
+
+
+def compare(columns: Sequence[Column], *, units: Units) -> Comparison:
+    """Lay joints side by side; the first is the base that the others are held against."""
+    names = tuple(c.name for c in columns)
+    rows = [
+        Row("verdict", "verdict", tuple(Cell(c.verdict, unmet=bool(c.unmet)) for c in columns)),
+        Row("verdict", "first reason", tuple(Cell(_reason(c, units)) for c in columns)),
+        *_stated(columns, units),
+        *_figures(columns, units),
+    ]
+    return Comparison(names, tuple(rows))
+
+
+def _reason(c: Column, units: Units) -> str:
+    if not c.unmet:
+        return ""
+    first = c.unmet[0]
+    short = _amount(abs(c.figures[first.id].margin or 0.0), first.unit, units)
+    more = f" (+{len(c.unmet) - 1} more)" if len(c.unmet) > 1 else ""
+    return f"{first.title}: out by {short}{more}"
+
+
+def _stated(columns: Sequence[Column], units: Units) -> list[Row]:
+    rows = []
+    for key, p in PARAMETERS.items():
+        values = [c.values[key] for c in columns]
+        if key.startswith("job.") or all(_alike(values[0], v) for v in values[1:]):
+            continue
+        cells = tuple(_stated_cell(v, values[0], p.kind, units) for v in values)
+        rows.append(Row("stated", key.replace(".", " ").replace("_", " "), cells, p.kind.unit))
+    return rows
+
+
+def _alike(a: Any, b: Any) -> bool:
+    if isinstance(a, str | bool) or a is None or b is None:
+        return bool(a == b)
+    first, second = np.asarray(a, dtype=float), np.asarray(b, dtype=float)
+    return bool(np.array_equal(first, second, equal_nan=True))
+
+
+def _stated_cell(value: Any, base: Any, kind: Kind, units: Units) -> Cell:
+    if isinstance(value, np.ndarray) and value.ndim:
+        return Cell(f"{value.size} values")
+    if value is None or kind is Kind.POINTS:
+        return Cell("" if value is None else f"{len(value)} points")
+    if not kind.is_measured:
+        return Cell(value if isinstance(value, str) else show_value(value, kind=kind, units=units))
+    number, first = float(value), float(base)
+    return Cell(
+        _amount(number, kind, units),
+        _delta(number, first, kind, units),
+        number=number,
+        change=number - first,
+    )
+
+
+def _figures(columns: Sequence[Column], units: Units) -> list[Row]:
+    rows = []
+    for check in ALL:
+        figures = [c.figures.get(check.id, Figure(None, None, None)) for c in columns]
+        if not _differ(figures):
+            continue
+        cells = tuple(_figure_cell(f, figures[0], check.unit, units) for f in figures)
+        rows.append(Row("figures", check.title, cells, check.unit.unit))
+    return rows
+
+
+def _differ(figures: Sequence[Figure]) -> bool:
+    values = [f.value for f in figures]
+    if len({v is None for v in values}) > 1 or len({f.met for f in figures}) > 1:
+        return True
+    numbers = [v for v in values if v is not None]
+    return bool(numbers) and max(numbers) - min(numbers) >= SAME
+
+
+def _figure_cell(figure: Figure, base: Figure, kind: Kind, units: Units) -> Cell:
+    if figure.value is None:
+        return Cell("-" if figure.known else "not checked")
+    return Cell(
+        _amount(figure.value, kind, units),
+        "" if base.value is None else _delta(figure.value, base.value, kind, units),
+        unmet=figure.met is False,
+        number=figure.value,
+        change=None if base.value is None else figure.value - base.value,
+    )
+
+
+def _amount(value: float, kind: Kind, units: Units) -> str:
+    if kind is Kind.LENGTH:
+        return compact_length(value, units=units)
+    if kind is Kind.NUMBER:
+        return f"{value:.2f}"
+    return show_value(value, kind=kind, units=units)
+
+
+def _delta(value: float, base: float, kind: Kind, units: Units) -> str:
+    change = value - base
+    if abs(change) < SAME:
+        return ""
+    if kind is Kind.LENGTH:
+        return compact_length(change, units=units, signed=True).rsplit(" ", 1)[0]
+    if kind is Kind.NUMBER:
+        return f"{change:+.2f}"
+    return show_value(change, kind=kind, units=units, signed=True)
+
+
+__all__ = ["Cell", "Column", "Comparison", "Row", "column", "compare", "judged_column"]

@@ -14,6 +14,7 @@ from fit_panel_hand import (
     joint_in,
     key,
     look_at,
+    mouse,
     move,
     picture,
     press,
@@ -210,14 +211,19 @@ def picked_in_view(panel, view):
     pump(100)
     scene = panel.session.check.ViewObject.Proxy.scene
     label = scene.labels()["overhang.corner_gap"]
-    x, y = label.box.x + 12, label.box.y + 12
-    here = view.getObjectInfo((int(x), int(y))) or {}
-    FreeCADGui.Selection.addSelection(
-        panel.session.document.Name, here.get("Object", ""), here.get("Component", "")
-    )
+    x, y = int(label.box.x + 12), int(label.box.y + 12)
+    here = view.getObjectInfo((x, y)) or {}
+    # The view counts device pixels from below, its widget points of the desktop from above.
+    area = view.graphicsView().viewport()
+    ratio = view.getSize()[0] / area.width()
+    at = QtCore.QPoint(round(x / ratio), round(area.height() - y / ratio))
+    mouse(area, QtCore.QEvent.MouseMove, at, button=QtCore.Qt.NoButton, held=QtCore.Qt.NoButton)
     pump(100)
+    click(area, at)
+    pump(200)
     return {
         "under the mouse": here.get("Component"),
+        "selection": selection(panel),
         "row": panel.form.list.current,
         "is selected": panel.form.list.currentIndex().data(),
         "details": panel.form.details.toPlainText(),

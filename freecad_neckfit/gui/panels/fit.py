@@ -16,6 +16,7 @@ from ...job.errors import NeckFitError
 from ...job.parameters import ALL
 from ...job.resolve import complete
 from ..annotations import nodes
+from ..commands.macro import put
 from ..translate import tr
 from ..views.check import units_of
 from .fit_choose import joint_meant
@@ -82,6 +83,9 @@ class FitPanel:
         keys = keys_of(complete(self.session.stated()))
         self.form = FitForm(keys, title=str(joint.Label), units=self.units)
         self._good: dict[str, float] = {}
+        self._first = {key: self.session.value(key) for key in keys}
+        self._is_over = False
+        self.form.destroyed.connect(self._gone)
         self._flight, self._neck = Flight(self.form), NeckInView(joint)
         self._picks = PickWatch(self.session.check, self._picked)
         self._closing = CloseWatch(joint.Document, self._document_closed)
@@ -127,6 +131,7 @@ class FitPanel:
         if self.form.notice.text():
             return False
         self._end()
+        self._record()
         self.session.keep()
         return True
 
@@ -136,6 +141,14 @@ class FitPanel:
         self.session.cancel()
         self._come_back()
         return True
+
+    def _record(self) -> None:
+        """Set what was changed once more in a way that a macro records, which changes nothing."""
+        for key in self.form.knobs:
+            value = self.session.value(key)
+            if value != self._first[key]:
+                put(self.session.holder(key), property_of(ALL[key]), value)
+        self.session.document.recompute()
 
     @told
     def _try(self, key: str, value: float) -> None:
@@ -243,11 +256,22 @@ class FitPanel:
         return list(shown.mdiViewsOfType("Gui::View3DInventor"))
 
     def _end(self) -> None:
+        self._is_over = True
         self._flight.stop()
         self._picks.stop()
         self._closing.stop()
         for knob in self.form.knobs.values():
             knob.blockSignals(True)  # Qt's way; a field tells when it loses focus
+
+    def _gone(self) -> None:
+        """Whoever closes the panel without OK or Cancel cancels."""
+        if self._is_over:
+            return
+        self._is_over = True
+        self._picks.stop()
+        self._closing.stop()
+        self.session.cancel()
+        self._come_back()
 
     def _document_closed(self) -> None:
         self._end()

@@ -134,6 +134,7 @@ class Knob(QtGui.QWidget):
             widget.setEnabled(not driver)
         self.note.setText(driver)
         self.note.setVisible(bool(driver))
+        self._say_fraction()
 
     @property
     def is_turning(self) -> bool:

@@ -53,7 +53,6 @@ class FitForm(QtGui.QWidget):
         self.setObjectName("NeckFitFitPanel")
         self.setMinimumWidth(WIDTH)
         self._rows: list[Row] = []
-        self._viewport: Any = None
         self.headline, self.knobs = Headline(), {
             key: Knob(key, title=titles()[key], units=units) for key in keys
         }  # fmt: skip
@@ -131,8 +130,7 @@ class FitForm(QtGui.QWidget):
         if isinstance(main, QtGui.QMainWindow) and dock.width() < WIDTH + ROUND:
             main.resizeDocks([dock], [WIDTH + ROUND], QtCore.Qt.Horizontal)
         if area is not None:
-            self._viewport = area.viewport()
-            self._viewport.installEventFilter(self)
+            area.viewport().installEventFilter(self)
             self._fill()
 
     def eventFilter(self, _watched: Any, event: Any) -> bool:  # noqa: N802 (Qt's name)
@@ -143,11 +141,14 @@ class FitForm(QtGui.QWidget):
 
     def _fill(self) -> None:
         """So high that the list ends where the window does: a panel has its own height else."""
-        if self._viewport is None:
+        # Found anew each time: a wrapper of FreeCAD's widget may outlive the widget.
+        area = _above(self, QtGui.QAbstractScrollArea)
+        if area is None:
             return
-        top = self.mapTo(self._viewport, QtCore.QPoint(0, 0)).y()
+        viewport = area.viewport()
+        top = self.mapTo(viewport, QtCore.QPoint(0, 0)).y()
         least = self.layout().minimumHeightForWidth(self.width())
-        self.setFixedHeight(max(self._viewport.height() - top - END, least))
+        self.setFixedHeight(max(viewport.height() - top - END, least))
 
 
 def _above(widget: Any, kind: Any) -> Any:

@@ -1,0 +1,114 @@
+"""``tolerances JOB``: how often the joint fails within its limits, and what to draw in first."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+from pathlib import Path
+
+from .choose import joint_of, write_text
+from .command import Command, add_job, units_of
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    add_job(parser)
+    parser.add_argument("--draws", metavar="N", type=int, default=1_000_000, help="joints to draw")
+    parser.add_argument("--seed", metavar="N", type=int, default=1, help="start of the draws")
+    parser.add_argument(
+        "--wish", metavar="PERCENT", type=float, default=1.0, help="failure share to come down to"
+    )
+    parser.add_argument(
+        "--general", choices=("f", "m", "c"), help="ISO 2768-1 class where nothing else is stated"
+    )
+    parser.add_argument(
+        "--shape",
+        choices=("uniform", "triangular", "normal"),
+        default="uniform",
+        help="how dimensions spread between their limits",
+    )
+    parser.add_argument(
+        "--limits", metavar="KEY=LIMITS", action="append", default=[],
+        help='other limits, for example "pocket.depth=±0.05 mm"; may be repeated',
+    )  # fmt: skip
+    parser.add_argument("--svg", metavar="FILE", type=Path, help="draw failures and their causes")
+    parser.add_argument("--json", metavar="FILE", type=Path, help="write all results")
+    parser.add_argument("--units", choices=("mm", "inch"), help="show lengths in these units")
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from ..decide.pictures.tolerances import draw_failures
+    from ..decide.tolerances.dimension import dimensions
+    from ..decide.tolerances.report import report_lines, report_record
+    from ..decide.tolerances.shapes import Shape
+    from ..decide.tolerances.study import study
+    from ..job.errors import BadInput
+    from ..job.read import read_job
+
+    if not 1000 <= arguments.draws <= 100_000_000:
+        raise BadInput("--draws: state a whole number from 1000 to 100000000.")
+    if not 0 <= arguments.wish < 100:
+        raise BadInput("--wish: state a share of 0 to 100 per cent.")
+    job = read_job(arguments.job)
+    joint = joint_of(job, arguments.option)
+    dims = dimensions(
+        joint,
+        general=arguments.general,
+        shape=Shape(arguments.shape),
+        instead=_limits(arguments.limits, job.units),
+    )
+    if not dims:
+        raise BadInput(f"{joint.name}: no dimension has limits; state some under [tolerance].")
+    wish = arguments.wish / 100
+    found = study(
+        joint.stated, dims, wish=wish, draws=arguments.draws, seed=arguments.seed,
+        progress=_progress if sys.stderr.isatty() else None,
+    )  # fmt: skip
+    units = units_of(arguments, job.units)
+    if arguments.svg:
+        svg = draw_failures(found.simulation, name=joint.name, units=units)
+        write_text(arguments.svg, svg)
+    if arguments.json:
+        record = report_record(joint.name, found.linear, found.simulation)
+        write_text(arguments.json, json.dumps(record, indent=1) + "\n")
+    lines = report_lines(
+        joint.name, found.linear, found.simulation, found.steps, found.alone,
+        wish=wish, units=units,
+    )  # fmt: skip
+    print("\n".join(lines))
+    return 0 if found.simulation.share <= wish else 1
+
+
+def _progress(share: float, what: str) -> bool:
+    print(f"\r{share:4.0%} {what[:70]:<70}", end="\r" if share < 1 else "\n", file=sys.stderr)
+    return True
+
+
+def _limits(words: list[str], units: object) -> dict[str, tuple[float, float]]:
+    from typing import cast
+
+    from ..job.errors import BadInput
+    from ..job.parameters import ALL
+    from ..job.quantity import Units, read_limits
+    from ..job.words import nearest
+
+    found = {}
+    for word in words:
+        key, equals, said = word.partition("=")
+        if not equals:
+            raise BadInput(f'--limits: {word!r}; write it as "pocket.depth=±0.05 mm".')
+        if key not in ALL:
+            near = nearest(key, ALL)
+            hint = f"did you mean {near}?" if near else "see the command parameters."
+            raise BadInput(f"--limits: {key!r} is no parameter; {hint}")
+        kind = ALL[key].kind
+        found[key] = read_limits(said, kind=kind, bare=cast(Units, units), name=f"--limits {key}")
+    return found
+
+
+COMMAND = Command(
+    name="tolerances",
+    help="tell how often the joint fails within its limits, and what to draw in first",
+    run=_run,
+    arguments=_arguments,
+)

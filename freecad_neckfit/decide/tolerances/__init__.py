@@ -1,0 +1,1 @@
+"""How often a joint fails within its limit deviations, and which dimension matters most."""

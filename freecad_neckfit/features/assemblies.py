@@ -7,8 +7,8 @@ from typing import Any
 
 from ..job.joint import Job
 from ..job.possible import refuse_impossible
-from .digest import digest_of
-from .gather import joint_stated
+from .adopt_given import given_of
+from .gather import joint_digest, joint_stated
 
 MOST_KEPT = 8
 """Assemblies kept: enough to undo and redo some steps without building again."""
@@ -23,9 +23,9 @@ def assembly_of(joint: Any) -> Any:
     wood and metal, KernelFailure where the kernel fails.
     """
     stated = joint_stated(joint)
-    key = _key(joint, digest_of(stated))
+    key = _key(joint, joint_digest(joint, stated))
     if key not in _kept:
-        keep(joint, key[2], _build(job_of(joint, stated)))
+        keep(joint, key[2], _build(joint, job_of(joint, stated)))
     _kept.move_to_end(key)
     return _kept[key]
 
@@ -51,10 +51,10 @@ def outline_of(job: Job) -> Any:
     return job.read_outline(sketch=outline_segments)
 
 
-def _build(job: Job) -> Any:
+def _build(joint: Any, job: Job) -> Any:
     from ..solids.build import build
 
-    return build(job.values, outline=outline_of(job))
+    return build(job.values, outline=outline_of(job), given=given_of(joint))
 
 
 def _key(joint: Any, digest: str) -> tuple[str, str, str]:

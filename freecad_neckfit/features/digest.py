@@ -16,17 +16,17 @@ PLACES = 9
 """A document keeps 16 decimals of a value, not all of its bits: finer differences mean nothing."""
 
 
-def digest_of(stated: Mapping[str, Any]) -> str:
+def digest_of(stated: Mapping[str, Any], *, solids: str = "") -> str:
     """Digest of everything that findings depend on, the outline's file included.
 
-    ``stated`` maps keys to inner values. A file that cannot be read counts as empty; building the
-    joint says what is wrong with it.
+    ``stated`` maps keys to inner values; ``solids``: what adopted solids are known by. A file that
+    cannot be read counts as empty; building the joint says what is wrong with it.
     """
     values = complete(stated)
     plain = {key: _plain(value) for key, value in values.items() if key not in WORDS_ONLY}
     text = json.dumps(plain, sort_keys=True)
     content = _content(values) if values["body.outline"] == "file" else b""
-    return hashlib.sha256(text.encode() + content).hexdigest()[:32]
+    return hashlib.sha256(text.encode() + solids.encode() + content).hexdigest()[:32]
 
 
 def _content(values: Mapping[str, Any]) -> bytes:

@@ -61,7 +61,52 @@ CHECK = (
     Extra("ShowGapMap", "App::PropertyBool", "Show the room under the overhang.", default=False),
     Extra("ShowInformation", "App::PropertyBool", "Show plain information.", default=False),
 )
-OF_ROLE: dict[str, tuple[Extra, ...]] = {"joint": JOINT, "part": PART, "check": CHECK}
+ADOPTED = (
+    Extra(
+        "Adopted",
+        "App::PropertyLinkGlobal",
+        "The solid that stands for it; without one it is built from the values.",
+    ),
+    Extra("AdoptedPath", "App::PropertyString", "Where in the linked object it lies.", HIDDEN),
+    Extra(
+        "FrameFrom",
+        "App::PropertyEnumeration",
+        "What the frame follows: picked faces, a coordinate system, the typed placement, or the "
+        "place where the solid lies beside the body.",
+        default=["placement", "faces", "coordinate system", "where it lies"],
+    ),
+    Extra("Frame", "App::PropertyPlacement", "The frame in the solid's own coordinates."),
+    Extra("CoordinateSystem", "App::PropertyLinkGlobal", "A coordinate system that is the frame."),
+    Extra("Measured", "App::PropertyStringList", "Values measured on the solid.", READ_ONLY, True),
+    Extra("Remarks", "App::PropertyStringList", "What reading it showed.", READ_ONLY, True),
+    Extra("MeasuredFrom", "App::PropertyString", "Digest of what was measured.", HIDDEN, True),
+)
+BODY = (
+    *ADOPTED,
+    Extra("TopFace", "App::PropertyString", "The top face, as geometry.", HIDDEN),
+    Extra("Centreline", "App::PropertyString", "The centreline, as geometry.", HIDDEN),
+    Extra("CentrelineOf", "App::PropertyLinkGlobal", "What the centreline is an edge of.", HIDDEN),
+    Extra("FloorFace", "App::PropertyString", "The pocket's floor, as geometry.", HIDDEN),
+    Extra("Reversed", "App::PropertyBool", "X points to the other end of the centreline."),
+    Extra("HasPocket", "App::PropertyBool", "The solid has its pocket already; it is read."),
+    Extra("PocketBehind", "App::PropertyLink", "The pocket whose length is looked at.", HIDDEN),
+    Extra("NeckBeside", "App::PropertyLink", "The neck that tells the treble side.", HIDDEN),
+    Extra("PocketRead", "App::PropertyString", "The pocket as read, as JSON.", HIDDEN, True),
+)
+POCKET = (
+    Extra("ReadFrom", "App::PropertyLink", "The body whose pocket was read.", HIDDEN),
+    Extra("MeasuredFrom", "App::PropertyString", "Digest of what was read.", HIDDEN, True),
+    Extra("Measured", "App::PropertyStringList", "Values read from the body.", READ_ONLY, True),
+)
+OF_ROLE: dict[str, tuple[Extra, ...]] = {
+    "joint": JOINT,
+    "part": PART,
+    "check": CHECK,
+    "body": BODY,
+    "pocket": POCKET,
+    "neck": ADOPTED,
+    "plate": ADOPTED,
+}
 
 
 def add(obj: Any, role: str) -> None:

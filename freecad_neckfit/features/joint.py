@@ -10,7 +10,8 @@ from .proxy import StatedProxy
 class JointProxy(StatedProxy):
     """States finish, woods, climate and limits, and holds the body frame as its placement.
 
-    Its shape is the frame to be seen: the centreline and the line of the end wall, in the top.
+    Where the body is adopted the placement follows it. Its shape is the frame to be seen: the
+    centreline and the line of the end wall, in the top.
     """
 
     role = "joint"
@@ -20,8 +21,9 @@ class JointProxy(StatedProxy):
         super().execute(obj)
         from .assemblies import assembly_of
         from .frame_lines import frame_lines
+        from .seated import seat_of
 
         values = assembly_of(obj).values
-        placement = obj.Placement
+        placement = seat_of(obj)
         obj.Shape = frame_lines(values)
         obj.Placement = placement

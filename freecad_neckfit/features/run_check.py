@@ -8,9 +8,8 @@ from typing import Any
 from ..run.chain import check_values
 from ..run.record import record
 from .assemblies import assembly_of, job_of
-from .digest import digest_of
 from .drawn import keep_drawn
-from .gather import joint_stated
+from .gather import joint_digest, joint_stated
 from .make import add
 from .read_property import units_of
 from .roles import role_of
@@ -38,7 +37,7 @@ def check(joint: Any, *, solids: bool = True) -> Any:
     )
     keep_drawn(found, result)
     found.Verdict = result.verdict.value
-    found.CheckedDigest = digest_of(stated)
+    found.CheckedDigest = joint_digest(joint, stated)
     found.Stale = False
     found.purgeTouched()  # it is up to date: what execute would say is said
     return found

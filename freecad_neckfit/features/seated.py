@@ -20,6 +20,17 @@ SHOWN: dict[str, tuple[str, ...]] = {
 """Part objects of a joint and the solids that each shows; ``*`` stands for any ending."""
 
 
+def seat_of(joint: Any) -> Any:
+    """Where a joint belongs in its container: on its adopted body, or where it was put."""
+    from .adopt_given import adopts, joint_frame
+    from .adopt_shape import placement_of
+
+    if not adopts(joint.Body):
+        return joint.Placement
+    container = joint.getGlobalPlacement().multiply(joint.Placement.inverse())
+    return container.inverse().multiply(placement_of(joint_frame(joint)))
+
+
 def show_parts(obj: Any) -> None:
     """Give a part object its solids and its joint's placement.
 

@@ -13,8 +13,8 @@ from ..wood_left import wall
 
 
 def read(case: Case) -> Reading:
-    """Least wood [mm] beside the pocket, square to its side, in the workbench's own outline."""
-    if case["body.outline"] != "own":
+    """Least wood [mm] beside the pocket, square to its side, in an outline of known walls."""
+    if case["body.outline"] not in ("own", "section"):
         return Reading.absent("only solids can tell the wall of an outline that is given")
     wood, x = wall(case, side="bass")
     half, taper = pocket_side(case)

@@ -23,17 +23,18 @@ Sketch = Callable[[Path], Sequence[tuple[Point, Point | None, Point]]]
 def outline_of(v: Mapping[str, Any], *, sketch: Sketch | None = None) -> Outline:
     """Return the outline that the values of one joint (``resolve.complete``) state.
 
-    Drawn by this workbench, given as points, or read from a DXF file; ``sketch`` reads an FCStd
-    file. Raises BadInput for a file that cannot be used, CannotBuild for an outline that crosses
-    itself, does not hold the pocket's end wall, or has its front elsewhere than the pocket's mouth.
+    Drawn by this workbench, given as points, cut from a solid, or read from a DXF file; ``sketch``
+    reads an FCStd file. Raises BadInput for a file that cannot be used, CannotBuild for an outline
+    that crosses itself, does not hold the pocket's end wall, or has its front elsewhere than the
+    pocket's mouth.
     """
     if v["body.outline"] == "own":
         return own_outline(v)
-    if v["body.outline"] == "points":
+    if v["body.outline"] in ("points", "section"):
         if not v["body.outline_points"]:
             raise BadInput(
-                'body.outline_points is missing, though body.outline is "points"; state the '
-                "corners."
+                f'body.outline_points is missing, though body.outline is "{v["body.outline"]}"; '
+                "state the corners."
             )
         outline = Outline.of_points(v["body.outline_points"])
         return check_outline(outline, v, name="body.outline_points")

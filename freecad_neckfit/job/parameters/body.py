@@ -20,8 +20,8 @@ BODY = declare(
         "outline",
         C,
         "own",
-        "where the outline comes from: drawn by this workbench, points, or a file",
-        dict(choices=("own", "points", "file"), origin=PROJECT),
+        "where the outline comes from: this workbench, points, a file, or a section of a solid",
+        dict(choices=("own", "points", "file", "section"), origin=PROJECT),
     ),
     (
         "outline_points",

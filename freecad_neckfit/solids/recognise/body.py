@@ -97,9 +97,11 @@ def read_walls(body: Body, pocket: Mapping[str, float], *, left_handed: bool) ->
 
 
 def _crossing(body: Body, z: float) -> Facets:
+    """Upright faces that reach over a level: triangulating a carved top would take seconds."""
     box = body.box
-    faces = np.flatnonzero((box[:, 2] <= z) & (box[:, 5] >= z))
-    return joined([facets_of(body.faces[i], int(i), fine=accuracy(body.faces[i])) for i in faces])
+    there = (box[:, 2] <= z) & (box[:, 5] >= z)
+    faces = [i for i in sorted(body.upright) if there[i]]
+    return joined([facets_of(body.faces[i], i, fine=accuracy(body.faces[i])) for i in faces])
 
 
 def _wall(

@@ -11,7 +11,7 @@ import numpy as np
 from ...job.arrays import FloatArray
 from ...job.parameters import ALL
 from ..measure.columns import highest
-from ..measure.facets import accuracy, facets_of
+from ..measure.facets import facets_of
 from ..measure.failures import NotFound
 from ..measure.surfaces import height_on
 from .kinds import Flat
@@ -20,6 +20,10 @@ from .reading import NotRead, Shown
 
 LEVEL = 1e-6
 """A plane top whose normal leans less than this [radians] out of Z is flat."""
+COARSE = 0.1
+"""Accuracy [mm] of the triangles that tell where a face lies; its surface tells how high."""
+SHEET = 0.5
+"""A height on the surface this far [mm] from its triangles belongs to another sheet of it."""
 MEETS = 1e-3
 """A top within this [mm] of a sphere or a bowl is taken for it."""
 
@@ -66,7 +70,7 @@ def heights(body: Body, faces: Sequence[int], plan: FloatArray) -> FloatArray:
     best = np.full(len(plan), np.nan)
     for index in faces:
         face = body.faces[index]
-        seen = highest(facets_of(face, index, fine=accuracy(face)), plan)
+        seen = highest(facets_of(face, index, fine=COARSE), plan)
         for k in np.flatnonzero(np.isfinite(seen) & ~(best > seen)):
             best[k] = _exactly(face, plan[k], float(seen[k]))
     return best
@@ -78,7 +82,7 @@ def _exactly(face: Any, at: FloatArray, near: float) -> float:
         z = float(height_on(face, at[None])[0])
     except NotFound:
         return near
-    return z if abs(z - near) < 0.1 else near
+    return z if abs(z - near) < SHEET else near
 
 
 def _as_dome(body: Body, faces: Sequence[int]) -> Shown | None:

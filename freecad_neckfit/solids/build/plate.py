@@ -73,7 +73,7 @@ def _openings(v: Values, seat: Seat, x: Point, z: Point) -> list[Solid]:
     tools = [prism(around.segments(far), *z)]
     if not v["plate.under_overhang"]:
         half = _board_opening(v)
-        tools.append(box((x[0] - BEYOND, _overhang_end(v, seat)), (-half, half), z))
+        tools.append(box((x[0] - BEYOND, overhang_end(v, seat)), (-half, half), z))
     return tools + [box(*bounds(v, role, AROUND), z) for role in fitted(v)]
 
 
@@ -81,7 +81,7 @@ def _board_opening(v: Values) -> float:
     return float(v["neck.width_end"] / 2 + v["plate.clearance"])
 
 
-def _overhang_end(v: Values, seat: Seat) -> float:
+def overhang_end(v: Values, seat: Seat) -> float:
     """X [mm] to which the cut-out clears the overhang's end over its whole height."""
     ends = (
         seat.to_body(x=v["neck.overhang"], z=v[f"neck.{key}"])[0] for key in ("height", "underside")

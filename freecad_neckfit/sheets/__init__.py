@@ -1,0 +1,1 @@
+"""What goes to the shop: drawing, routing template, set-up sheet, report, model."""

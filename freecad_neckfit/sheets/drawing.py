@@ -1,0 +1,286 @@
+"""The pocket drawing: which views, at which scale, where on the sheet."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from ..job.errors import BadInput
+from ..job.quantity import Units
+from ..job.show import compact_length
+from ..run.chain import Verdict
+from .dress import dressed
+from .helvetica import wrapped
+from .ink import Page, Pen, Round, Spot, Words, arrow
+from .joint import Joint
+from .paper import BLOCK_HEIGHT, WIDTH, Angle, Paper, Title, check_bar, frame, title_block
+from .plan_view import plan_view
+from .section_view import across_view, along_view, cut_at, finish_note, overhang_view
+from .view import View, Window, title_words
+
+SCALES = ((1.0, "1:1"), (0.5, "1:2"), (0.2, "1:5"))
+"""Recommended scales of ISO 5455 for the views."""
+DETAILS = ((10.0, "10:1"), (5.0, "5:1"), (2.0, "2:1"))
+BREAK = 40.0
+"""Paper [mm] between pocket and saddles, where the drawing is broken."""
+SADDLE = (-9.0, 10.0)
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """The drawing as meaning: views with their dimensions, and what stands round them."""
+
+    joint: Joint
+    paper: Paper
+    angle: Angle
+    title: Title
+    views: tuple[View, ...]
+    scale: str
+    detail_scale: str
+    notes: tuple[str, ...]
+
+    @property
+    def dimensions(self) -> dict[str, float]:
+        """Value [mm, degrees] of every dimension by key."""
+        return {placed.what.key: placed.what.value for v in self.views for placed in v.placed}
+
+
+def draw(joint: Joint, paper: Paper, *, title: Title, angle: Angle | None = None) -> Drawing:
+    """Choose the largest scale that fits the sheet and lay out its views.
+
+    Raises BadInput where no scale of ISO 5455 down to 1:5 fits.
+    """
+    angle = angle or paper.angle
+    for scale, name in SCALES:
+        layout = _Layout.of(joint, paper, angle, scale)
+        if layout.fits():
+            return layout.drawing(title, name)
+    raise BadInput(f"{joint.name}: the joint does not fit a sheet {paper.name} even at 1:5.")
+
+
+@dataclass(frozen=True)
+class _Layout:
+    joint: Joint
+    paper: Paper
+    angle: Angle
+    scale: float
+    x: tuple[float, float]
+    """Model X of the near part of plan and section."""
+    y: tuple[float, float]
+    z: tuple[float, float]
+    saddle: tuple[float, float]
+    lanes: tuple[int, int]
+    """Rows of dimensions below the plan and left of it."""
+
+    @classmethod
+    def of(cls, joint: Joint, paper: Paper, angle: Angle, scale: float) -> _Layout:
+        """Measure what must be shown."""
+        board = joint.parts["fretboard"].BoundBox
+        end = max(float(board.XMax), 0.0) + 12
+        half = max(
+            joint.pocket.half_width(0), joint.pocket.half_width(-joint.length("pocket.length"))
+        )
+        low = min(
+            b.BoundBox.ZMin
+            for n, b in joint.parts.items()
+            if n.startswith(("body", "screw", "neck_p"))
+        )
+        xs = [float(x) for x in joint.case.saddles.x]
+        ys = [float(y) for y in joint.screws.y]
+        rows = len({float(x) for x in joint.screws.x}) + 1
+        columns = max((len({y for y in ys if y * s > 0}) for s in (1, -1)), default=0) + 1
+        high = max(joint.parts[n].BoundBox.ZMax for n in ("frets", "fretboard", "saddles"))
+        return cls(
+            joint, paper, angle, scale,
+            x=(round(-joint.length("pocket.length") - 14, 3), round(end, 3)),
+            y=(round(-half - 14, 3), round(half + 14, 3)),
+            z=(round(low - 2, 3), round(high + 2, 3)),
+            saddle=(round(min(xs) + SADDLE[0], 3), round(max(xs) + SADDLE[1], 3)),
+            lanes=(rows, columns),
+        )  # fmt: skip
+
+    def _size(self, span: tuple[float, float]) -> float:
+        return (span[1] - span[0]) * self.scale
+
+    @property
+    def _left(self) -> float:
+        return self.paper.low[0] + 5 + max(7.5 * self.lanes[1], 24.0)
+
+    @property
+    def _right_column(self) -> float:
+        return self._left + self._size(self.x) + BREAK + self._size(self.saddle) + 14
+
+    @property
+    def _tall(self) -> tuple[float, float]:
+        """Height of the section's band and of the plan's, with titles and dimensions [mm]."""
+        return self._size(self.z) + 22, self._size(self.y) + 7.5 * (self.lanes[0] + 2) + 18
+
+    def fits(self) -> bool:
+        """Whether everything finds room on the sheet."""
+        inner = self.paper.high[1] - self.paper.low[1]
+        across = self._right_column + self._size(self.y) + 10
+        return sum(self._tall) <= inner - 6 and across <= self.paper.high[0]
+
+    def drawing(self, title: Title, name: str) -> Drawing:
+        """Place the views: the plan below the section in first angle, above it in third."""
+        section, plan = self._tall
+        first = self.angle is Angle.FIRST
+        inner_top, low = self.paper.high[1], self.paper.low[1]
+        spare = (inner_top - low - section - plan) / 2
+        section_y = inner_top - 10 - self._size(self.z) if first else low + 12 + spare / 2
+        plan_y = (
+            low + 7.5 * self.lanes[0] + 6 + spare / 2
+            if first
+            else inner_top - 11 - 7.5 * 2 - self._size(self.y)
+        )
+        views = [
+            self._plan(plan_y),
+            self._along(section_y),
+            self._across(section_y if first else plan_y + self._size(self.y) - self._size(self.z)),
+        ]
+        top = views[2].windows[0].at[1] - 20
+        detail, detail_name = self._detail(top)
+        views.append(detail)
+        return Drawing(
+            self.joint, self.paper, self.angle, title, tuple(views), name, detail_name,
+            self._notes(),
+        )  # fmt: skip
+
+    def _windows(self, y: tuple[float, float], at_y: float) -> tuple[Window, ...]:
+        second = self._left + self._size(self.x) + BREAK
+        return (
+            Window(self.x, y, (self._left, at_y)),
+            Window(self.saddle, y, (second, at_y)),
+        )
+
+    def _plan(self, at_y: float) -> View:
+        view = plan_view(self.joint, scale=self.scale, windows=self._windows(self.y, at_y))
+        top = at_y + self._size(self.y)
+        middle = self._left + self._size(self.x) / 2
+        view.notes.append(title_words(view.title, (middle, top + 7.5 * 2 + 4)))
+        self._letters(view, at_y, top)
+        return view
+
+    def _letters(self, view: View, low: float, top: float) -> None:
+        """Where the section across is cut, and which way it is looked at."""
+        x = view.spot(cut_at(self.joint), 0)[0]
+        way = 1.0 if self.angle is Angle.FIRST else -1.0
+        for y, letter in ((top - 5, (x, top)), (low + 1, (x - way * 8.5, low + 1.3))):
+            view.notes += [
+                Words(letter, "A", 3.5, "middle"),
+                arrow((x, y + 2), (x - way * 6, y + 2)),
+            ]
+            page = Page(0, 0)
+            page.line((x, y), (x, y + 4), pen=Pen.OUTLINE)
+            page.line((x, y + 2), (x - way * 6, y + 2))
+            view.notes += page.items
+
+    def _along(self, at_y: float) -> View:
+        view = along_view(self.joint, scale=self.scale, windows=self._windows(self.z, at_y))
+        middle = self._left + self._size(self.x) / 2
+        view.notes.append(title_words(view.title, (middle, at_y + self._size(self.z) + 3)))
+        self._ring(view)
+        return view
+
+    def _ring(self, view: View) -> None:
+        """Where the enlarged detail is taken from."""
+        board = self.joint.parts["fretboard"].BoundBox
+        x, y = view.spot((max(float(board.XMax), 0.0) - 2) / 2, float(board.ZMax) / 2)
+        radius = max(float(board.XMax) + 5, float(board.ZMax) + 6, 8.0) / 2 * self.scale + 1
+        view.notes.append(Round((x, y), radius, pen=Pen.DIMENSION))
+        view.notes.append(Words((x + radius * 0.75 + 1, y + radius * 0.75), "B", 3.5))
+
+    def _across(self, at_y: float) -> View:
+        mirrored = self.angle is Angle.FIRST
+        window = Window(self.y, self.z, (self._right_column, at_y))
+        view = across_view(self.joint, scale=self.scale, windows=(window,), mirrored=mirrored)
+        middle = self._right_column + self._size(self.y) / 2
+        view.notes.append(title_words(view.title, (middle, at_y + self._size(self.z) + 3)))
+        return view
+
+    def _detail(self, top: float) -> tuple[View, str]:
+        joint = self.joint
+        board = joint.parts["fretboard"].BoundBox
+        x = (-5.0, max(round(float(board.XMax), 3), 0.0) + 3.0)
+        bottom = self.paper.low[1] + BLOCK_HEIGHT + 46
+        room = self.paper.high[0] - self._right_column - 62, top - bottom
+        high = round(float(board.ZMax), 3) + 2.0
+        scale, name = next(
+            (
+                found
+                for found in DETAILS
+                if (x[1] - x[0]) * found[0] <= room[0]
+                and (high + _below(found[0])) * found[0] <= room[1]
+            ),
+            DETAILS[-1],
+        )
+        z = (-_below(scale), high)
+        at = (self._right_column, top - (z[1] - z[0]) * scale)
+        view = overhang_view(joint, scale=scale, windows=(Window(x, z, at),))
+        middle = at[0] + (x[1] - x[0]) * scale / 2
+        view.notes.append(title_words(f"{view.title} ({name})", (middle, top + 4)))
+        return view, name
+
+    def _notes(self) -> tuple[str, ...]:
+        unit = "millimetres" if self.joint.units is Units.MM else "inches"
+        wall = self.joint.values["pocket.wall"]
+        return (
+            (
+                f"Dimensions in {unit}, angles in degrees; in round brackets: for reference; in "
+                "square brackets: limits when assembled."
+            ),
+            "Datums: the end wall at the top, the centreline, and the unrouted top.",
+            (
+                f"End wall square to the {wall}. Widths are between the straight sides, at end "
+                "wall and at mouth, before corners."
+            ),
+            finish_note(self.joint),
+            self._screw_note(),
+            "Without limits: ISO 2768-m. Measure the neck in hand before cutting.",
+        )
+
+    def _screw_note(self) -> str:
+        error = compact_length(self.joint.length("screws.position_error"), units=self.joint.units)
+        return f"Screw holes: places within ±{error} of the datums."
+
+
+def _below(scale: float) -> float:
+    """How far [mm] the enlarged detail reaches below the top."""
+    return max(4.0, 14 / scale)
+
+
+def page_of(drawing: Drawing) -> Page:
+    """The drawing as ink on its sheet."""
+    paper, joint = drawing.paper, drawing.joint
+    page = Page(paper.width, paper.height, title=f"{joint.name}: neck pocket")
+    frame(page, paper)
+    for view in drawing.views:
+        page.add(*view.ink(), *dressed(view, joint.units))
+    corner = title_block(
+        page, paper, title=drawing.title, name=joint.name, kind="Machining drawing, neck pocket",
+        scale=f"{drawing.scale} ({drawing.detail_scale})", units=joint.units, angle=drawing.angle,
+    )  # fmt: skip
+    top = _note_lines(page, corner, drawing.notes)
+    _warning(page, joint, (corner[0] + 2, top + 3))
+    check_bar(page, (paper.low[0] + 6, paper.low[1] + 3))
+    return page
+
+
+def _warning(page: Page, joint: Joint, at: Spot) -> None:
+    """A joint that does not fit says so on its own drawing."""
+    if joint.result.verdict is not Verdict.FITS:
+        words = f"NOT FOR THE SHOP: this joint {_VERDICTS[joint.result.verdict]}; see the report."
+        page.add(Words(at, words, 3.5, bold=True))
+
+
+_VERDICTS = {Verdict.DOES_NOT_FIT: "does not fit", Verdict.UNSURE: "could not be decided"}
+
+
+def _note_lines(page: Page, corner: Spot, notes: Sequence[str]) -> float:
+    """Print the notes above a corner; return where they end at the top."""
+    lines = [line for note in notes for line in wrapped(note, limit=WIDTH - 4, height=2.5)]
+    top = y = corner[1] + 3 + 4.2 * (len(lines) - 1)
+    for line in lines:
+        page.add(Words((corner[0] + 2, y), line, 2.5))
+        y -= 4.2
+    return top + 3

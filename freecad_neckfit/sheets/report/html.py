@@ -1,0 +1,99 @@
+"""The report as one HTML file: no script, no link, nothing fetched."""
+
+from __future__ import annotations
+
+import base64
+from collections.abc import Iterable
+from html import escape
+
+from ..svg import svg
+from .content import Picture, Report, Section, Table, Unmet
+
+STYLE = """
+:root { color-scheme: light; }
+* { box-sizing: border-box; }
+body { margin: 0 auto; max-width: 62rem; padding: 1rem; color: #1a1a1a; background: #fff;
+  font: 1rem/1.45 system-ui, "Segoe UI", "Liberation Sans", Arial, sans-serif;
+  overflow-wrap: anywhere; }
+h1 { font-size: 1.5rem; margin: 0 0 .5rem; }
+h2 { font-size: 1.2rem; margin: 2rem 0 .5rem; border-bottom: 2px solid #1a1a1a; }
+.verdict { border: 3px solid #1a1a1a; padding: .6rem 1rem; margin: 0 0 1rem; }
+.verdict strong { display: block; font-size: 1.6rem; }
+.fits { border-style: solid; } .not { border-style: double; border-width: 6px; }
+.unmet { border-left: 6px solid #1a1a1a; padding: .2rem 0 .2rem .8rem; margin: .8rem 0; }
+.unmet h3 { margin: 0; font-size: 1rem; }
+.unmet p { margin: .2rem 0; }
+figure { margin: 1rem 0; } figure svg, figure img { width: 100%; height: auto; display: block; }
+figcaption { color: #444; }
+table { border-collapse: collapse; width: 100%; margin: .8rem 0; font-size: .9rem; }
+th, td { text-align: left; vertical-align: top; padding: .25rem .4rem;
+  border-bottom: 1px solid #999; }
+@media (max-width: 40rem) {
+  thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+  tr { display: block; border-bottom: 2px solid #666; padding: .4rem 0; }
+  td { display: flex; gap: .6rem; border: 0; padding: .1rem 0; }
+  td::before { content: attr(data-label); flex: 0 0 6.5rem; color: #444; }
+  td:empty { display: none; }
+}
+@media print {
+  @page { margin: 14mm; }
+  body { font-size: 9.5pt; max-width: none; padding: 0; }
+  h2, h3 { break-after: avoid; }
+  figure, .unmet, .verdict, tr { break-inside: avoid; }
+  thead { display: table-header-group; }
+}
+"""
+
+
+def html(report: Report) -> str:
+    """The report as a page of HTML; everything a user typed is escaped."""
+    name = escape(report.name)
+    mark = "fits" if report.fits else "not"
+    parts = [
+        '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">',
+        '<meta name="viewport" content="width=device-width, initial-scale=1">',
+        f"<title>{name}: {escape(report.verdict)}</title>\n<style>{STYLE}</style>\n</head>",
+        f"<body>\n<main>\n<h1>{name}</h1>",
+        (
+            f'<div class="verdict {mark}"><strong>{escape(report.verdict)}</strong>'
+            f"{escape(report.reason)}</div>"
+        ),
+        *(_section(section) for section in report.sections),
+        "</main>\n</body>\n</html>\n",
+    ]
+    return "\n".join(parts)
+
+
+def _section(section: Section) -> str:
+    parts = [f"<section>\n<h2>{escape(section.title)}</h2>"]
+    parts += [f"<p>{escape(words)}</p>" for words in section.words]
+    parts += [_picture(picture) for picture in section.pictures]
+    parts += [_unmet(unmet) for unmet in section.unmet]
+    parts += [_table(table) for table in section.tables]
+    return "\n".join([*parts, "</section>"])
+
+
+def _picture(picture: Picture) -> str:
+    caption = f"<figcaption>{escape(picture.title)}</figcaption>"
+    if picture.page is not None:
+        return f"<figure>{svg(picture.page, inline=True)}{caption}</figure>"
+    data = base64.b64encode(picture.png).decode()
+    alt = escape(picture.title, quote=True)
+    return f'<figure><img src="data:image/png;base64,{data}" alt="{alt}">{caption}</figure>'
+
+
+def _unmet(unmet: Unmet) -> str:
+    lines = [unmet.figures, unmet.consequence, unmet.mending and f"Mend: {unmet.mending}"]
+    body = "".join(f"<p>{escape(line)}</p>" for line in lines if line)
+    return f'<div class="unmet"><h3>{escape(unmet.title)}: {escape(unmet.state)}</h3>{body}</div>'
+
+
+def _table(table: Table) -> str:
+    head = "".join(f'<th scope="col">{escape(h)}</th>' for h in table.head)
+    rows = "\n".join(f"<tr>{''.join(_cells(table.head, row))}</tr>" for row in table.rows)
+    return f"<table>\n<thead><tr>{head}</tr></thead>\n<tbody>\n{rows}\n</tbody>\n</table>"
+
+
+def _cells(head: tuple[str, ...], row: tuple[str, ...]) -> Iterable[str]:
+    for title, cell in zip(head, row, strict=True):
+        yield f'<td data-label="{escape(title, quote=True)}">{escape(cell)}</td>'

@@ -14,7 +14,7 @@ from collections.abc import Sequence
 
 from .. import __version__
 from ..host import reexec_under_freecad
-from . import check, mend, options, package, tables, tolerances, window
+from . import check, mend, options, package, seasons, tables, tolerances, window
 from .command import BAD_INPUT, Command
 
 __all__ = ["BAD_INPUT", "COMMANDS", "main"]
@@ -26,6 +26,7 @@ COMMANDS: tuple[Command, ...] = (
     mend.COMMAND,
     options.COMMAND,
     tolerances.COMMAND,
+    seasons.COMMAND,
     package.COMMAND,
     *tables.COMMANDS,
 )

@@ -1,0 +1,81 @@
+"""A joint's year as curves, one chart below the other."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from ..climate import MONTHS
+from ..year import Curve, Year
+from .frame import Frame
+from .svg import DASHES, FAINT, INK, LINES, WITHIN, Sheet
+
+LEFT, WIDTH, HEIGHT, GAP = 84.0, 590.0, 130.0, 62.0
+
+
+def draw_year(year: Year, *, name: str) -> str:
+    """Draw moisture and every curve by month as SVG; the blue band is what the limits allow."""
+    total = 80 + (len(year.curves) + 1) * (HEIGHT + GAP) + 14
+    sheet = Sheet(860.0, total, title=f"{name} through the year")
+    said = "fits through the year" if year.met else "does NOT fit through the year"
+    if year.met is None:
+        said = "could not be checked in every month"
+    sheet.words((22, 32), f"{name}: {said}", size=18, bold=True)
+    sheet.words(
+        (22, 54), f"Cut at {year.cut:.1f} % moisture. Blue: what the limits allow.", size=13
+    )
+    moisture = Curve("moisture of the wood", "%", year.cut, year.moisture, 6.0, 14.0)
+    for n, curve in enumerate((moisture, *year.curves)):
+        _chart(sheet, curve, 84 + n * (HEIGHT + GAP), LINES[n % 7], DASHES[n % 7])
+    return sheet.text()
+
+
+def _chart(sheet: Sheet, curve: Curve, top: float, colour: str, dash: str) -> None:
+    frame = Frame(LEFT, top, WIDTH, HEIGHT, (0.0, 11.0), _span(curve))
+    _band(sheet, frame, curve)
+    frame.draw_y(sheet, f"[{curve.unit}]" if len(curve.unit) < 4 else "[diameters]", most=6)
+    for n, month in enumerate(MONTHS):
+        at, _ = frame.place(float(n), frame.y[0])
+        sheet.words((at, top + HEIGHT + 16), month, size=11, anchor="middle")
+    for run in _runs(curve):
+        points = np.column_stack([run, curve.values[run]])
+        sheet.line(frame.places(points), colour=colour, width=2.5, dash=dash)
+        for place in frame.places(points):
+            sheet.dot(place, 3, fill=colour, line=colour)
+    _, now = frame.place(0.0, curve.now)
+    sheet.line([(LEFT, now), (LEFT + WIDTH, now)], colour=FAINT, dash="2 4")
+    sheet.words((LEFT + WIDTH + 8, now + 4), "when cut", size=11, colour="#555555")
+    frame.edge(sheet)
+    sheet.words((LEFT, top - 8), f"{curve.title} [{curve.unit}]", size=13, bold=True, colour=INK)
+
+
+def _span(curve: Curve) -> tuple[float, float]:
+    values = [*curve.values[np.isfinite(curve.values)], curve.now]
+    values += [limit for limit in (curve.low, curve.high) if limit is not None]
+    low, high = float(min(values)), float(max(values))
+    grow = 0.12 * (high - low) or 0.1
+    return low - grow, high + grow
+
+
+def _band(sheet: Sheet, frame: Frame, curve: Curve) -> None:
+    low = frame.y[0] if curve.low is None else curve.low
+    high = frame.y[1] if curve.high is None else curve.high
+    (left, bottom), (right, top) = frame.place(0.0, low), frame.place(11.0, high)
+    sheet.box(left, top, right - left, bottom - top, fill=WITHIN)
+    for limit, word in ((curve.low, "least"), (curve.high, "most")):
+        if limit is not None:
+            _, y = frame.place(0.0, limit)
+            sheet.line([(left, y), (right, y)], colour=INK, width=1.0, dash="6 3")
+            sheet.words((right + 8, y + 4), f"{word} {limit:.2f}", size=11)
+
+
+def _runs(curve: Curve) -> list[list[int]]:
+    """Months one after the other that could be checked."""
+    runs: list[list[int]] = []
+    for n in range(12):
+        if not np.isfinite(curve.values[n]):
+            continue
+        if runs and runs[-1][-1] == n - 1:
+            runs[-1].append(n)
+        else:
+            runs.append([n])
+    return runs

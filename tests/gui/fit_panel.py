@@ -151,8 +151,12 @@ def keys(panel):
     pressed_key(QtCore.Qt.Key_Right)
     at_once = look(panel)
     settled = until(lambda: panel.session.joint.Pocket.Depth.Value != before, 3000)
-    pump(100)
-    return {"before": before, "at once": at_once, "settled": settled, "after": look(panel)}
+    pump(600)
+    stays = QtGui.QApplication.focusWidget() is slider
+    return {
+        "before": before, "at once": at_once, "settled": settled, "after": look(panel),
+        "focus stays": stays,
+    }  # fmt: skip
 
 
 def tab_order(panel):
@@ -165,7 +169,8 @@ def tab_order(panel):
     found = []
     for _ in range(len(known)):
         pump(20)
-        found.append(known.get(QtGui.QApplication.focusWidget(), "elsewhere"))
+        now = QtGui.QApplication.focusWidget()
+        found.append(known.get(now, f"elsewhere: {type(now).__name__} {now.objectName()}"))
         key(QtGui.QApplication.focusWidget(), QtCore.Qt.Key_Tab, "\t")
     return found
 
@@ -194,8 +199,10 @@ def rows(panel, view):
     }
     picture("chosen")
     findings.setFocus()
-    pressed_key(QtCore.Qt.Key_Down)
-    seen["next"] = [findings.rows[place + 1].id, sorted(scene.picked), findings.current]
+    for step, name in ((1, "next"), (2, "the one after")):
+        pressed_key(QtCore.Qt.Key_Down)
+        pump(600)  # for whoever would take the keyboard away meanwhile
+        seen[name] = [findings.rows[place + step].id, sorted(scene.picked), findings.current]
     return seen
 
 

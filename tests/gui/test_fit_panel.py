@@ -33,6 +33,8 @@ def test_it_opens_with_the_verdict_and_the_worst_first(told):
     assert state == "too little"
     assert text == "< too little | room under the overhang | 0.08 mm · 0.08 mm short"
     assert seen["finding"]["overhang.gap"] == pytest.approx(DEEP - SHALLOW, abs=1e-6)
+    title = seen["rows"][seen["order"][0]][1].split(" | ")[1]
+    assert seen["details"].startswith(title)
 
 
 @pytest.mark.parametrize("stage", ["half way", "before release"])
@@ -128,6 +130,7 @@ def test_arrow_keys_turn_the_slider_and_solids_run_when_they_rest(told):
     assert keys["settled"]
     assert keys["after"]["document"] == pytest.approx(16.25)
     assert REMARK not in keys["after"]["by"]
+    assert keys["focus stays"]
 
 
 def test_tab_leads_through_everything_in_the_order_of_sight(told):
@@ -156,8 +159,9 @@ def test_the_details_tell_cost_mending_and_both_readings(told):
     assert lines[4:] == ["By closed form: -1.05 mm", "On solids: -1.05 mm"]
 
 
-def test_the_keyboard_goes_on_to_the_next_row(told):
-    following, picked, current = told["rows"]["next"]
+@pytest.mark.parametrize("row", ["next", "the one after"])
+def test_the_keyboard_goes_on_to_the_next_row(told, row):
+    following, picked, current = told["rows"][row]
     assert picked == [following]
     assert current == following
 

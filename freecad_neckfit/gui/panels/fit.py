@@ -29,6 +29,9 @@ from .fit_rows import rows_of, waiting_rows
 from .fit_session import FitSession, Trial
 from .fit_watch import CloseWatch, PickWatch
 
+TAKEN_WITHIN = 1000
+"""FreeCAD gives the keyboard to the view of what is picked within this time [ms], if it does."""
+
 
 def open_panel(joint: Any = None) -> FitPanel | None:
     """Open the panel on a joint; without one, on the joint that the designer means.
@@ -95,6 +98,11 @@ class FitPanel:
             knob.refused.connect(self.form.say)
         self.form.list.chosen.connect(self._chosen)
         self._show_document()
+        if self.form.list.rows:
+            self.form.list.choose(self.form.list.rows[0].id)
+            self.form.detail()
+        self._since_chosen = QtCore.QElapsedTimer()
+        QtGui.QApplication.instance().focusChanged.connect(self._focus_went)
 
     def begin(self) -> None:
         """Have room, and give the keyboard to the first knob that turns."""
@@ -229,6 +237,7 @@ class FitPanel:
     @told
     def _chosen(self, finding: str) -> None:
         """A row was chosen: its label is marked, and the camera flies to its place."""
+        self._since_chosen.start()
         self._picks.pick(finding)
         self.form.detail()
         row = next((r for r in self.form.list.rows if r.id == finding), None)
@@ -236,6 +245,17 @@ class FitPanel:
         if row is not None and row.note.place is not None and camera is not None:
             there = self.session.joint.getGlobalPlacement().multVec(FreeCAD.Vector(*row.note.place))
             self._flight.to(camera, (there.x, there.y, there.z))
+
+    def _focus_went(self, before: Any, now: Any) -> None:
+        """Bring the keyboard back that some versions of FreeCAD give to the view of what is picked.
+
+        The next row could not be chosen by the arrow keys otherwise.
+        """
+        findings = self.form.list
+        taken = before is findings and now is not None and not self.form.isAncestorOf(now)
+        is_fresh = self._since_chosen.isValid() and self._since_chosen.elapsed() < TAKEN_WITHIN
+        if taken and is_fresh and not QtGui.QApplication.mouseButtons():
+            QtCore.QTimer.singleShot(0, findings.setFocus)
 
     @told
     def _picked(self, finding: str) -> None:
@@ -257,6 +277,7 @@ class FitPanel:
 
     def _end(self) -> None:
         self._is_over = True
+        QtGui.QApplication.instance().focusChanged.disconnect(self._focus_went)
         self._flight.stop()
         self._picks.stop()
         self._closing.stop()
@@ -268,6 +289,7 @@ class FitPanel:
         if self._is_over:
             return
         self._is_over = True
+        QtGui.QApplication.instance().focusChanged.disconnect(self._focus_went)
         self._picks.stop()
         self._closing.stop()
         self.session.cancel()

@@ -25,6 +25,8 @@ class Details(QtGui.QTextBrowser):
         self.setObjectName("NeckFitDetails")
         self.document().setDocumentMargin(7)
         self.setOpenLinks(False)
+        # So that the keyboard reaches it and leaves it, in every version of Qt.
+        self.setFocusPolicy(QtCore.Qt.StrongFocus)
         self.setTabChangesFocus(True)
         self.setHorizontalScrollBarPolicy(QtCore.Qt.ScrollBarAlwaysOff)
 

@@ -185,6 +185,25 @@ class FindingsView(QtGui.QListView):
         if self.currentIndex().isValid():
             self.scrollTo(self.currentIndex())
 
+    def keyPressEvent(self, event: Any) -> None:  # noqa: N802 (Qt's name)
+        """Enter and the space bar choose the row once more; Enter must not mean OK here."""
+        if event.key() in (QtCore.Qt.Key_Return, QtCore.Qt.Key_Enter, QtCore.Qt.Key_Space):
+            if self._current:
+                self.chosen.emit(self._current)
+            event.accept()
+            return
+        super().keyPressEvent(event)
+
+    def focusInEvent(self, event: Any) -> None:  # noqa: N802 (Qt's name)
+        """Come by with the keyboard: nothing is chosen by that alone."""
+        self._is_putting = True
+        try:
+            super().focusInEvent(event)
+        finally:
+            self._is_putting = False
+        now = self.currentIndex()
+        self._current = now.data(ID_ROLE) if now.isValid() else ""
+
     def _mark(self) -> None:
         place = self._model.place_of(self._current) if self._current else None
         here = self._model.index(place) if place is not None else QtCore.QModelIndex()

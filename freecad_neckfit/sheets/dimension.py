@@ -154,13 +154,15 @@ class Pointed:
     """A dimension at the end of a leader.
 
     ``tip``: a point of the view [mm of the model]; ``at``: where the text stands on the paper;
-    ``left``: whether the text runs to the left of it.
+    ``left``: whether the text runs to the left of it. ``between``: the two points that it measures
+    between, where it measures a distance.
     """
 
     what: Dimension
     tip: Spot
     at: Spot
     left: bool = False
+    between: tuple[Spot, Spot] | None = None
 
 
 Placed = Straight | Pointed

@@ -44,10 +44,15 @@ class Layer:
 
 @dataclass
 class Drawing:
-    """A DXF file in the making; everything put in is in mm and written in ``units``."""
+    """A DXF file in the making; everything put in is in mm and written in ``units``.
+
+    ``places``: decimals of a millimetre that are written. What comes out of the kernel differs
+    from version to version beyond the fifth.
+    """
 
     layers: Sequence[Layer]
     units: Units = Units.MM
+    places: int = 7
     _tags: list[Tag] = field(default_factory=list)
     _handle: int = FIRST_HANDLE
 
@@ -122,7 +127,7 @@ class Drawing:
     def _length(self, mm: float) -> str:
         # To 1e-7 mm first: below that lies the kernel's noise, which differs between machines.
         calm = round(mm, 7)
-        return n(calm, 7) if self.units is Units.MM else _inches(calm)
+        return n(calm, self.places) if self.units is Units.MM else _inches(calm)
 
 
 def _inches(mm: float) -> str:
@@ -195,7 +200,7 @@ TEXT_LAYER, DIMENSION_TEXT_LAYER = Layer("TEXT"), Layer("DIMENSION_TEXT", 5)
 
 def page_dxf(page: Page) -> str:
     """A page as DXF in millimetres of paper."""
-    drawing = Drawing([*PAGE_LAYERS.values(), TEXT_LAYER, DIMENSION_TEXT_LAYER])
+    drawing = Drawing([*PAGE_LAYERS.values(), TEXT_LAYER, DIMENSION_TEXT_LAYER], places=4)
     for item in page.items:
         if isinstance(item, Words):
             layer = DIMENSION_TEXT_LAYER if item.key else TEXT_LAYER

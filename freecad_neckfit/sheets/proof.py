@@ -61,7 +61,8 @@ def _check(
             "sheet was not written."
         )
     noise = NOISE if key in ALL else AGREED
-    if abs(printed.value - figures[key]) > printed.step / 2 + noise:
+    # Not a number is no agreement.
+    if not abs(printed.value - figures[key]) <= printed.step / 2 + noise:
         raise Misprint(
             f"{name}: {key} is printed as {text!r} but the solids measure {figures[key]:.4f} in mm "
             "or degrees; the sheet was not written."

@@ -93,6 +93,7 @@ def _depths(joint: Joint, view: View) -> None:
             ),
             tip=(-length * 0.55, -depth - length * 0.55 * math.tan(math.radians(angle))),
             at=(view.spot(-length * 0.52, 0)[0], view.spot(0, window.y[0])[1] - 4),
+            between=((-length, mouth_floor), (0.0, -depth)),
         ),
     ]  # fmt: skip
 
@@ -121,7 +122,9 @@ def across_view(joint: Joint, *, scale: float, windows: tuple[Window, ...], mirr
         what = Dimension(key=f"side_{name}", value=value, accept=accept, note=name)
         lane = view.spot(0, view.windows[0].y[0])[1] - 4
         text_at = spot[0] + (4 if y > 0 else -6), lane
-        view.placed.append(Pointed(what=what, tip=(y, -high * 0.6), at=text_at))
+        tip = y, -high * 0.6
+        inward = y - math.copysign(value, y), tip[1]
+        view.placed.append(Pointed(what=what, tip=tip, at=text_at, between=(inward, tip)))
     return view
 
 
@@ -145,32 +148,40 @@ def overhang_view(joint: Joint, *, scale: float, windows: tuple[Window, ...]) ->
     window = windows[0]
     x0, top = view.spot(window.x[1], 0)[0] + 2, view.spot(0, window.y[1])[1]
     lane = top - 6
-    for what, tip in _details(joint, window):
-        view.placed.append(Pointed(what=what, tip=tip, at=(x0 + 4, lane)))
+    for what, tip, between in _details(joint, window):
+        view.placed.append(Pointed(what=what, tip=tip, at=(x0 + 4, lane), between=between))
         lane -= 9
     end = _end_gap(joint)
     if end is not None:
         low = view.spot(0, window.y[0])[1] - 5
         at = view.spot(end[1][0], 0)[0] + 4, low
-        view.placed.append(Pointed(what=end[0], tip=end[1], at=at))
+        wall = (0.0, end[1][1]), (-end[0].value, end[1][1])
+        view.placed.append(Pointed(what=end[0], tip=end[1], at=at, between=wall))
     return view
 
 
-def _details(joint: Joint, window: Window) -> list[tuple[Dimension, Spot]]:
-    seat, found = joint.case.seat, list[tuple[Dimension, Spot]]()
+Between = tuple[Spot, Spot]
+
+
+def _details(joint: Joint, window: Window) -> list[tuple[Dimension, Spot, Between]]:
+    """Dimensions of the detail, where their leaders point, and what they measure between."""
+    seat, found = joint.case.seat, list[tuple[Dimension, Spot, Between]]()
     end = joint.length("neck.overhang")
     tip_x, tip_z = (float(a) for a in seat.to_body(x=end, z=joint.length("neck.underside")))
     if end > 0:
         what = Dimension(key="neck.overhang", value=end, reference=True, note="overhang")
         top = seat.to_body(x=end, z=joint.length("neck.height") - 1.0)
-        found.append((what, (float(top[0]), float(top[1]))))
+        ends = (seat.to_body(x=x, z=joint.length("neck.underside")) for x in (0.0, end))
+        first, last = ((float(x), float(z)) for x, z in ends)
+        found.append((what, (float(top[0]), float(top[1])), (first, last)))
     gap = joint.found("overhang.gap")
     if gap is not None and joint.applies("overhang.gap"):
         what = Dimension(
             key="overhang_gap", value=gap, accept=_accept(joint, "overhang.gap"),
             note="least room under it",
         )  # fmt: skip
-        found.append((what, (tip_x - 0.3 * min(end, tip_x + 5), tip_z - gap / 2)))
+        x = tip_x - 0.3 * min(end, tip_x + 5)
+        found.append((what, (x, tip_z - gap / 2), ((x, tip_z - gap), (x, tip_z))))
     on_plate = _plate_tip(joint, window)
     if on_plate is not None:
         thick = joint.length("plate.thickness")
@@ -178,7 +189,8 @@ def _details(joint: Joint, window: Window) -> list[tuple[Dimension, Spot]]:
             key="plate.thickness", value=thick, limits=joint.limits("plate.thickness"),
             note="cover plate",
         )  # fmt: skip
-        found.append((what, on_plate))
+        (x, z), half = on_plate, thick / 2
+        found.append((what, on_plate, ((x, z - half), (x, z + half))))
     return found
 
 

@@ -1,7 +1,6 @@
 import io
 import math
 
-import ezdxf
 import pytest
 
 pytest.importorskip("FreeCAD")
@@ -16,6 +15,7 @@ from freecad_neckfit.sheets.template import heel_offset, template_dxf
 from freecad_neckfit.solids.measure.context import Context
 from tests.sheets.shop import joint_of, sample
 
+ezdxf = pytest.importorskip("ezdxf", reason="tests/run installs it")
 pytestmark = pytest.mark.freecad
 MICRON = 1e-3
 ROUND = {"pocket.end_shape": "round", "pocket.end_radius": 60.0, "pocket.width_end": 56.2}

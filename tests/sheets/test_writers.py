@@ -1,6 +1,6 @@
+import io
 import xml.etree.ElementTree as ET
 
-import ezdxf
 import pytest
 
 from freecad_neckfit.job.quantity import Units
@@ -10,6 +10,8 @@ from freecad_neckfit.sheets.ink import Page, Pen, Round, Stroke, Words, number
 from freecad_neckfit.sheets.pdf import pdf
 from freecad_neckfit.sheets.read_back import from_dxf, from_pdf, from_svg
 from freecad_neckfit.sheets.svg import svg
+
+ezdxf = pytest.importorskip("ezdxf", reason="tests/run installs it")
 
 NASTY = 'A <b> & "quoted" \\ (brackets) \x00 ő 漢 −1'
 
@@ -50,7 +52,7 @@ def test_what_was_typed_does_no_harm_in_svg():
 
 def test_a_page_as_dxf_is_sound():
     stream = page_dxf(page())
-    document = ezdxf.read(__import__("io").StringIO(stream))
+    document = ezdxf.read(io.StringIO(stream))
     assert not document.audit().errors
     assert document.dxfversion == "AC1024"
     kinds = sorted(e.dxftype() for e in document.modelspace())
@@ -60,7 +62,7 @@ def test_a_page_as_dxf_is_sound():
 def test_a_drawing_in_inches_says_so():
     drawing = Drawing([Layer("A")], Units.INCH)
     drawing.polyline([(0, 0, 0.0), (25.4, 0, 1.0), (25.4, 12.7, 0.0)], layer="A", closed=True)
-    document = ezdxf.read(__import__("io").StringIO(drawing.text()))
+    document = ezdxf.read(io.StringIO(drawing.text()))
     assert document.header["$INSUNITS"] == 1
     assert document.header["$MEASUREMENT"] == 0
     (line,) = document.modelspace()

@@ -15,16 +15,19 @@ UNMET = "X"
 HEADS = {"stated": "what is stated", "figures": "what comes out"}
 
 STYLE = """
-body { font: 14px/1.4 Arial, Helvetica, sans-serif; color: #222; margin: 1.5em; }
+body { font: 14px Arial, Helvetica, sans-serif; color: #222; margin: 1.5em; }
 table { border-collapse: collapse; }
 th, td { padding: 4px 10px; border-bottom: 1px solid #ddd; text-align: right; vertical-align: top; }
-th:first-child, td:first-child { text-align: left; }
+td { white-space: nowrap; }
+.title { text-align: left; }
 thead th { border-bottom: 2px solid #222; }
-tr.verdict td { font-weight: bold; }
+tr.verdict td { font-weight: bold; white-space: normal; }
 tr.head th { text-align: left; padding-top: 14px; border-bottom: 1px solid #222; }
-td.unmet { background: #fbe3d4; }
-td small { display: block; color: #555; font-weight: normal; }
+td.unmet { background-color: #fbe3d4; }
+small { color: #555; font-weight: normal; }
 """
+LEAST = 110
+"""Least width of a column on the page [pixel]."""
 
 
 def as_text(table: Comparison, *, width: int) -> str:
@@ -69,7 +72,7 @@ def _line(title: str, texts: list[str]) -> list[str]:
 
 def as_html(table: Comparison, *, title: str) -> str:
     """The table as one page that needs nothing else."""
-    head = "".join(f"<th>{escape(name)}</th>" for name in table.names)
+    head = "".join(f'<th width="{LEAST}">{escape(name)}</th>' for name in table.names)
     body = []
     group = ""
     for row in table.rows:
@@ -90,14 +93,15 @@ def as_html(table: Comparison, *, title: str) -> str:
 
 def _html_row(row: Row) -> str:
     cells = "".join(_html_cell(cell) for cell in row.cells)
-    return f'<tr class="{row.group}"><td>{escape(row.title)}</td>{cells}</tr>'
+    title = f'<td class="title" align="left">{escape(row.title)}</td>'
+    return f'<tr class="{row.group}">{title}{cells}</tr>'
 
 
 def _html_cell(cell: Cell) -> str:
     unmet = ' class="unmet"' if cell.unmet else ""
     mark = f"{UNMET} " if cell.unmet and cell.text else ""
-    delta = f"<small>{escape(cell.delta)}</small>" if cell.delta else ""
-    return f"<td{unmet}>{mark}{escape(cell.text)}{delta}</td>"
+    delta = f"<br><small>{escape(cell.delta)}</small>" if cell.delta else ""
+    return f'<td align="right"{unmet}>' + f"{mark}{escape(cell.text)}{delta}</td>"
 
 
 def as_csv(table: Comparison) -> str:

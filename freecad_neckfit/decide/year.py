@@ -32,10 +32,12 @@ from .climate import Climate
 class Curve:
     """One figure through twelve months, NaN in months that could not be checked.
 
+    ``short``: the title in a word.
     ``now``: when the joint was cut. ``low``, ``high``: its limits, or None.
     """
 
     title: str
+    short: str
     unit: str
     now: float
     values: FloatArray
@@ -94,7 +96,7 @@ def _sides(case: Case, season: Season) -> Curve:
     now = float(case.once(pocket_sides).value)
     values = now + np.asarray(side_change(case, season))
     high = float(case["limits.side_max"])
-    return Curve("side clearance, each side", "mm", now, values, seasons_side.JAMS, high)
+    return Curve("side clearance, each side", "side", "mm", now, values, seasons_side.JAMS, high)
 
 
 def _gap(case: Case, season: Season) -> Curve | None:
@@ -104,7 +106,7 @@ def _gap(case: Case, season: Season) -> Curve | None:
     now = float(gap.value)
     values = now + np.asarray(gap_change(case, season))
     low, high = float(case["limits.gap_min"]), float(case["limits.gap_max"])
-    return Curve("gap under the overhang", "mm", now, values, low, high)
+    return Curve("gap under the overhang", "gap", "mm", now, values, low, high)
 
 
 def _grip(case: Case, season: Season) -> Curve | None:
@@ -124,4 +126,4 @@ def _grip(case: Case, season: Season) -> Curve | None:
     values = np.min(np.clip(deep, 0.0, threaded), axis=1) / shank
     now = float(np.min(screws.grip)) / shank
     low = float(case["limits.grip_min"])
-    return Curve("screws' grip", "shank diameters", now, values, low, None)
+    return Curve("screws' grip", "grip", "shank diameters", now, values, low, None)

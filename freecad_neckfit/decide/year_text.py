@@ -16,10 +16,10 @@ def year_lines(year: Year, *, name: str, units: Units) -> list[str]:
     """Verdict, one line a curve with its ends, and a table of the months."""
     lines = [f"{name}: {_verdict(year)}", f"  cut at {year.cut:.1f} % moisture", ""]
     lines += [f"  {_summary(curve, units)}" for curve in year.curves]
-    head = f"  {'month':<7}{'moisture':>9}" + "".join(f"{c.title:>26}" for c in year.curves)
+    head = f"  {'month':<7}{'moisture':>9}" + "".join(f"{c.short:>14}" for c in year.curves)
     lines += ["", head]
     for n, month in enumerate(MONTHS):
-        cells = "".join(f"{_cell(c, n, units):>26}" for c in year.curves)
+        cells = "".join(f"{_cell(c, n, units):>14}" for c in year.curves)
         lines.append(f"  {month:<7}{year.moisture[n]:>7.1f} %{cells}")
     if not year.known.all():
         lines += ["", "  Outside 6 to 14 % moisture no coefficient of change holds: not checked."]

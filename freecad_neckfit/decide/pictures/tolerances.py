@@ -12,7 +12,7 @@ from ..tolerances.report import limits_text, percent
 from ..tolerances.simulate import Simulation
 from .svg import LINES, Sheet
 
-LEFT, LONGEST, STEP = 350.0, 380.0, 24.0
+LEFT, LONGEST, STEP = 390.0, 350.0, 24.0
 MOST = 8
 Bar = tuple[str, float, str]
 """What it is, its length as a share of 1, and how that is written."""
@@ -61,7 +61,7 @@ def _bars(sheet: Sheet, y: float, title: str, bars: Sequence[Bar], colour: str) 
         return y + STEP
     longest = max(share for _, share, _ in bars)
     for what, share, written in bars:
-        sheet.words((LEFT - 10, y + 16), what[:52], size=12, anchor="end")
+        sheet.words((LEFT - 10, y + 16), what[:60], size=12, anchor="end")
         width = LONGEST * share / longest
         sheet.box(LEFT, y + 4, max(width, 1.0), STEP - 8, fill=colour)
         sheet.words((LEFT + width + 8, y + 16), written, size=12)

@@ -35,8 +35,17 @@ class Picture:
     frame: Frame
 
 
-def draw_window(window: Window, *, name: str, steps: Steps | None = None) -> Picture:
-    """Draw the window of the joint called ``name``, close up around it and the joint itself."""
+def draw_window(
+    window: Window,
+    *,
+    name: str,
+    steps: Steps | None = None,
+    tried: tuple[float, float] | None = None,
+) -> Picture:
+    """Draw the window of the joint called ``name``, close up around it and the joint itself.
+
+    ``tried``: another place that is marked as well.
+    """
     x, y = view(window)
     frame = Frame(74.0, 96.0, 500.0, 388.0, x, y)
     sheet = Sheet(WIDTH, HEIGHT, title=f"{name}: where every demand holds")
@@ -46,7 +55,9 @@ def draw_window(window: Window, *, name: str, steps: Steps | None = None) -> Pic
     _zones(sheet, window, frame)
     _marks(sheet, frame, steps or Steps())
     bounds = _bounds(sheet, window, frame)
-    _chosen(sheet, window, frame)
+    _mark(sheet, frame, window.chosen, "as stated")
+    if tried is not None:
+        _mark(sheet, frame, tried, "tried")
     frame.edge(sheet)
     frame.draw_x(sheet, f"{window.x.title} [mm]")
     frame.draw_y(sheet, f"{window.y.title} [{window.y.kind.unit}]")
@@ -200,16 +211,16 @@ def _number(sheet: Sheet, at: tuple[float, float], n: int) -> None:
     sheet.words((at[0], at[1] + 4.5), str(n + 1), anchor="middle", size=12, bold=True)
 
 
-def _chosen(sheet: Sheet, window: Window, frame: Frame) -> None:
-    if not frame.holds(*window.chosen):
+def _mark(sheet: Sheet, frame: Frame, at: tuple[float, float], said: str) -> None:
+    if not frame.holds(*at):
         return
-    x, y = frame.place(*window.chosen)
-    for colour, width in (("#FFFFFF", 6.0), (INK, 2.5)):
+    x, y = frame.place(*at)
+    for colour, width in ((PAPER, 6.0), (INK, 2.5)):
         sheet.line([(x - 9, y), (x + 9, y)], colour=colour, width=width)
         sheet.line([(x, y - 9), (x, y + 9)], colour=colour, width=width)
     right = x > frame.left + frame.width - 80
-    at, anchor = (x - 12 if right else x + 12, y - 8), "end" if right else "start"
-    sheet.words(at, "as stated", size=12, bold=True, anchor=anchor, halo=PAPER)
+    place, anchor = (x - 12 if right else x + 12, y - 8), "end" if right else "start"
+    sheet.words(place, said, size=12, bold=True, anchor=anchor, halo=PAPER)
 
 
 def _legend(sheet: Sheet, window: Window, bounds: list[Demand]) -> None:
@@ -235,18 +246,25 @@ def _legend(sheet: Sheet, window: Window, bounds: list[Demand]) -> None:
         y += 3
 
 
-def stated_lines(window: Window, units: Units = Units.MM) -> list[str]:
-    """Where the joint stands, and what it has least to spare of, in plain lines."""
-    second = show_value(window.chosen[1], kind=window.y.kind, units=units)
-    lines = [f"{compact_length(window.chosen[0], units=units)} deep, {window.y.name} {second}"]
+def stated_lines(
+    window: Window,
+    units: Units = Units.MM,
+    *,
+    at: tuple[float, float] | None = None,
+    most: int = 4,
+) -> list[str]:
+    """Where the joint stands (or ``at``), and what it has least to spare of, in plain lines."""
+    x, y = window.chosen if at is None else at
+    second = show_value(y, kind=window.y.kind, units=units)
+    lines = [f"{compact_length(x, units=units)} deep, {window.y.name} {second}"]
     said: set[str] = set()
-    for demand, margin in window.chosen_margins.items():
+    for demand, margin in window.margins_at(x, y).items():
         if demand.check.id in said or margin == 0.0:
             continue
         said.add(demand.check.id)
         word = "to spare" if margin > 0 else "short"
         amount = show_value(abs(margin) * demand.check.span, kind=demand.check.unit, units=units)
         lines.append(f"{demand.check.title}: {amount} {word}")
-        if len(said) == 4:
+        if len(said) == most:
             break
     return lines

@@ -23,7 +23,7 @@ def draw_year(year: Year, *, name: str) -> str:
     sheet.words(
         (22, 54), f"Cut at {year.cut:.1f} % moisture. Blue: what the limits allow.", size=13
     )
-    moisture = Curve("moisture of the wood", "%", year.cut, year.moisture, 6.0, 14.0)
+    moisture = Curve("moisture of the wood", "moisture", "%", year.cut, year.moisture, 6.0, 14.0)
     for n, curve in enumerate((moisture, *year.curves)):
         _chart(sheet, curve, 84 + n * (HEIGHT + GAP), LINES[n % 7], DASHES[n % 7])
     return sheet.text()

@@ -34,7 +34,7 @@ def report_lines(
     lines = [
         verdict,
         "",
-        f"  {'demand':<46}{'fails':>9}{'middle':>10}{'RSS':>10}{'worst':>10}",
+        f"  {'demand':<57}{'fails':>9}{'middle':>10}{'RSS':>10}{'worst':>10}",
     ]
     lines += _demands(linear, simulation, units) or ["  no demand fails within these limits"]
     lines += ["", "What matters most (share of the failures that it explains alone):"]
@@ -66,7 +66,7 @@ def _demands(linear: Linear, simulation: Simulation, units: Units) -> list[str]:
                 for v in (linear.middle[n], after, linear.worst[n])
             ),
         ]
-        lines.append(f"  {demand.complaint[:45]:<46}{cells[0]:>9}" + "".join(
+        lines.append(f"  {demand.complaint[:56]:<57}{cells[0]:>9}" + "".join(
             f"{c:>10}" for c in cells[1:]
         ))  # fmt: skip
     if len(at_risk) > MOST:

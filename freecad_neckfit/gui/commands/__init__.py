@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from . import check, fit
+from . import check, fit, mend, options, seasons, tolerances, window
 from .command import Command
 
 
@@ -16,6 +16,18 @@ class Group:
     commands: tuple[Command, ...]
 
 
-GROUPS = (Group("NeckFit check", (check.COMMAND, fit.COMMAND)),)
+GROUPS = (
+    Group("NeckFit check", (check.COMMAND, fit.COMMAND)),
+    Group(
+        "NeckFit decide",
+        (
+            window.COMMAND,
+            mend.COMMAND,
+            options.COMMAND,
+            tolerances.COMMAND,
+            seasons.COMMAND,
+        ),
+    ),
+)
 """In the order of toolbars and menu."""
 ALL = tuple(command for group in GROUPS for command in group.commands)

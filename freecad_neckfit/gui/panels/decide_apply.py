@@ -1,0 +1,40 @@
+"""Takes what was decided over into the document, as one step that can be undone."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from ...features.assemblies import job_of
+from ...features.gather import joint_stated, objects_of
+from ...features.one_step import one_step
+from ...features.properties import flag_of, outer, property_of
+from ...features.roles import STATED, role_of
+from ...features.run_check import check
+from ...job.errors import BadInput
+from ...job.parameters import ALL
+
+
+def take_over(joint: Any, values: Mapping[str, Any], *, name: str) -> None:
+    """Make the joint state ``values`` (inner units by key), build it anew and check it.
+
+    One step of undo called ``name``. Raises BadInput with one sentence where the joint would be
+    impossible; the document is then as it was.
+    """
+    job_of(joint, joint_stated(joint) | dict(values))  # refuses before anything is touched
+    with one_step(joint.Document, name):
+        for key, value in values.items():
+            _put(joint, key, value)
+        joint.Document.recompute()
+        for obj in objects_of(joint):
+            if not obj.isValid():
+                raise BadInput(str(obj.getStatusString()))
+        check(joint)
+
+
+def _put(joint: Any, key: str, value: Any) -> None:
+    p = ALL[key]
+    obj = next(o for o in objects_of(joint) if p.group in STATED[role_of(o)])
+    if flag_of(p):
+        setattr(obj, flag_of(p), True)
+    setattr(obj, property_of(p), outer(p, value))

@@ -1,0 +1,131 @@
+"""What excludes what, and what mends it: a list of proved changes, each to be taken over."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide import QtCore, QtGui
+
+from ...decide.conflicts import find_conflicts
+from ...decide.mending import Remedy, find_remedies
+from ...decide.mending_text import conflict_lines, cost_line, headline
+from ...decide.moves import KINDS, Stock, moves
+from ...decide.shop import Steps
+from ...decide.toll import toll
+from ...decide.window import find_window
+from ...features.adopt_given import given_of
+from ...features.assemblies import job_of, outline_of
+from ...job.parameters import ALL
+from ...run.prove import prover
+from ..translate import tr
+from .decide_apply import take_over
+from .decide_dialog import DecideDialog, show, told
+from .decide_wait import waiting
+
+
+class MendDialog(DecideDialog):
+    """Lists the smallest changes that free a joint."""
+
+    def __init__(self, joint: Any) -> None:
+        super().__init__(joint, title=tr("What mends it"), name="NeckFitMend")
+        self.remedies: tuple[Remedy, ...] = ()
+        self.conflict = QtGui.QLabel()
+        self.conflict.setObjectName("NeckFitConflict")
+        self.conflict.setWordWrap(True)
+        self.list = QtGui.QListWidget()
+        self.list.setObjectName("NeckFitRemedies")
+        self.list.setAccessibleName(tr("Changes that mend it, smallest first"))
+        self.list.currentRowChanged.connect(self._chosen)
+        self.costs = QtGui.QLabel()
+        self.costs.setObjectName("NeckFitCosts")
+        self.costs.setWordWrap(True)
+        self.allowed = self._allowed_list()
+        split = QtGui.QHBoxLayout()
+        right = QtGui.QVBoxLayout()
+        right.addWidget(QtGui.QLabel(tr("May be changed:")))
+        right.addWidget(self.allowed)
+        left = QtGui.QVBoxLayout()
+        left.addWidget(self.conflict)
+        left.addWidget(self.list, 1)
+        left.addWidget(self.costs)
+        split.addLayout(left, 1)
+        split.addLayout(right)
+        self.body.addLayout(split)
+        self.take = self.button(tr("Take over this change"), self._take)
+        self.take.setEnabled(False)
+
+    def _allowed_list(self) -> Any:
+        found = QtGui.QListWidget()
+        found.setObjectName("NeckFitAllowed")
+        found.setMaximumWidth(190)
+        for kind in KINDS:
+            if kind in ("bridge", "pickup"):
+                continue  # other parts come from the shop's list, which the command reads
+            item = QtGui.QListWidgetItem(tr(kind), found)
+            item.setData(QtCore.Qt.UserRole, kind)
+            item.setCheckState(QtCore.Qt.Checked)
+        return found
+
+    def allowed_kinds(self) -> tuple[str, ...]:
+        """What is ticked."""
+        items = [self.allowed.item(n) for n in range(self.allowed.count())]
+        return tuple(
+            str(i.data(QtCore.Qt.UserRole)) for i in items if i.checkState() == QtCore.Qt.Checked
+        )
+
+    def look(self) -> None:
+        """Search anew; every change listed has passed the full check on solids."""
+        stated = self.stated()
+        prove = prover(
+            outline=outline_of(job_of(self.joint, stated)),
+            units=self.units,
+            given=given_of(self.joint),
+        )
+        self.list.clear()
+        self.remedies = ()
+        reason = prove(stated)
+        if not reason:
+            self.conflict.setText(tr("It fits; there is nothing to mend."))
+            return
+        window = find_window(stated)
+        lines = conflict_lines(find_conflicts(window), self.units)
+        free = tr("Other depths or angles do meet every demand together.")
+        self.conflict.setText("\n".join([reason, "", *(lines or [free])]))
+        found = moves(stated, steps=Steps(), stock=Stock(), allowed=self.allowed_kinds())
+        with waiting(self, tr("Looking for what mends it")) as progress:
+            self.remedies = find_remedies(stated, found, prove=prove, progress=progress)
+        self.list.addItems([headline(remedy, self.units) for remedy in self.remedies])
+        if self.remedies:
+            self.list.setCurrentRow(0)
+        else:
+            self.costs.setText(tr("No change that is allowed mends it."))
+
+    def _chosen(self, row: int) -> None:
+        is_one = 0 <= row < len(self.remedies)
+        self.take.setEnabled(is_one)
+        if is_one:
+            costs = toll(self.stated(), self.remedies[row].stated)
+            lines = [cost_line(cost, self.units) for cost in costs[:6]]
+            self.costs.setText("\n".join(lines or [tr("It costs nothing elsewhere.")]))
+
+    @told
+    def _take(self) -> None:
+        """Make the document state the change that is chosen."""
+        row = self.list.currentRow()
+        if not 0 <= row < len(self.remedies):
+            return
+        remedy = self.remedies[row]
+        values = {
+            key: after
+            for key, (_, after) in remedy.changes.items()
+            if ALL[key].default is not None or key in remedy.stated
+        }
+        take_over(self.joint, values, name=headline(remedy, self.units))
+        self.look()
+
+
+def open_mend(joint: Any) -> MendDialog:
+    """Open the list of what mends a joint."""
+    dialog = MendDialog(joint)
+    show(dialog)
+    return dialog

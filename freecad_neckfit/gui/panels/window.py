@@ -1,0 +1,125 @@
+"""The window of depths and angles: a picture to click on, and a button that takes it over."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide import QtGui
+
+from ...decide.axes import ANGLE, PLATE, SHIM
+from ...decide.pictures.window import Picture, draw_window, stated_lines
+from ...decide.shop import Steps, whole_steps
+from ...decide.window import Window, find_window
+from ...decide.window_text import window_lines
+from ...job.resolve import complete
+from ...job.show import compact_length, show_value
+from ..translate import tr
+from .decide_apply import take_over
+from .decide_dialog import DecideDialog, show, told
+from .decide_picture import PictureView
+
+
+class WindowDialog(DecideDialog):
+    """Shows where every demand holds; a click tries a place, without touching the document."""
+
+    def __init__(self, joint: Any) -> None:
+        super().__init__(joint, title=tr("Depths and angles that work"), name="NeckFitWindow")
+        self.window_found: Window | None = None
+        self.drawn: Picture | None = None
+        self.tried: tuple[float, float] | None = None
+        self.second = QtGui.QComboBox()
+        self.second.setObjectName("NeckFitSecondAxis")
+        self.second.currentIndexChanged.connect(lambda _: self.look_again())
+        self.snap = QtGui.QCheckBox(tr("Whole steps of the shop"))
+        self.snap.setChecked(True)  # Qt's own
+        self.picture = PictureView(name="NeckFitPicture")
+        self.picture.clicked.connect(self._click)
+        self.words = QtGui.QPlainTextEdit()
+        self.words.setObjectName("NeckFitWords")
+        self.words.setReadOnly(True)  # Qt's own
+        self.words.setMaximumHeight(150)
+        top = QtGui.QHBoxLayout()
+        top.addWidget(QtGui.QLabel(tr("Depth and")))
+        top.addWidget(self.second)
+        top.addWidget(self.snap)
+        top.addStretch(1)
+        self.body.addLayout(top)
+        self.body.addWidget(self.picture, 1)
+        self.body.addWidget(self.words)
+        self.take = self.button(tr("Take over the place clicked"), self._take)
+        self.button(tr("Save picture…"), self._save)
+        self._fill_axes()
+
+    def _fill_axes(self) -> None:
+        self.second.blockSignals(True)  # Qt's own
+        self.second.addItem(tr("pocket angle"), ANGLE)
+        self.second.addItem(tr("shim"), SHIM)
+        if complete(self.stated())["plate.cover"] != "none":
+            self.second.addItem(tr("plate thickness"), PLATE)
+        self.second.blockSignals(False)  # Qt's own
+
+    def look(self) -> None:
+        """Find the window anew."""
+        second = str(self.second.itemData(self.second.currentIndex()))
+        self.window_found = find_window(self.stated(), second=second)
+        self.tried = None
+        self._draw()
+
+    def _draw(self) -> None:
+        window = self.window_found
+        assert window is not None  # noqa: S101  (drawn after it was found)
+        self.drawn = draw_window(window, name=self.label, steps=Steps(), tried=self.tried)
+        self.picture.show_svg(self.drawn.svg)
+        self.take.setEnabled(self.tried is not None)
+        lines = window_lines(window, name=self.label, units=self.units, steps=Steps())
+        self.words.setPlainText("\n".join(self._tried_lines() or lines))
+
+    def _tried_lines(self) -> list[str]:
+        if self.tried is None or self.window_found is None:
+            return []
+        lines = stated_lines(self.window_found, self.units, at=self.tried, most=6)
+        return [tr("Tried: {}").format(lines[0]), *(f"  {line}" for line in lines[1:])]
+
+    @told
+    def _click(self, x: float, y: float) -> None:
+        if self.drawn is None or self.window_found is None:
+            return
+        depth, second = self.drawn.frame.values((x, y))
+        if self.snap.isChecked():
+            steps = Steps()
+            depth = _nearest(depth, steps.depth)
+            second = _nearest(second, steps.angle)
+        axes = self.window_found.x, self.window_found.y
+        if all(a.low <= v <= a.high for a, v in zip(axes, (depth, second), strict=True)):
+            self.tried = depth, second
+            self._draw()
+
+    @told
+    def _take(self) -> None:
+        """Make the document state the place that was tried."""
+        if self.tried is None or self.window_found is None:
+            return
+        x, y = self.window_found.x, self.window_found.y
+        values = x.state(self.tried[0]) | y.state(self.tried[1])
+        said = compact_length(self.tried[0], units=self.units)
+        other = show_value(self.tried[1], kind=y.kind, units=self.units)
+        take_over(self.joint, values, name=tr("Pocket depth {}, {}").format(said, other))
+        self.look()
+
+    @told
+    def _save(self) -> None:
+        path = self.file_to_write(tr("Pictures (*.png *.svg)"))
+        if path and not self.picture.save(path):
+            self.say(tr("{} could not be written; choose another folder.").format(path))
+
+
+def _nearest(value: float, step: float) -> float:
+    found = whole_steps(value - step / 2, value + step / 2, step)
+    return min(found, key=lambda v: abs(v - value)) if found else value
+
+
+def open_window(joint: Any) -> WindowDialog:
+    """Open the window of a joint."""
+    dialog = WindowDialog(joint)
+    show(dialog)
+    return dialog

@@ -10,7 +10,7 @@ import pytest
 
 from freecad_neckfit.job.errors import BadInput
 from freecad_neckfit.job.quantity import Kind, Units, Value, read_length, read_value
-from freecad_neckfit.job.show import compact_length, show_length, show_value
+from freecad_neckfit.job.show import compact_length, entry_value, show_length, show_value
 
 MM, INCH = Units.MM, Units.INCH
 
@@ -182,3 +182,22 @@ def test_a_value_of_another_kind_is_an_error_of_the_program(kind: Kind, value: V
     """It is not shown as if nothing were wrong."""
     with pytest.raises(TypeError, match=f"is no {kind.word}"):
         show_value(value, kind=kind, units=MM)
+
+
+@pytest.mark.parametrize(
+    ("value", "kind", "units", "text"),
+    [
+        (15.875, Kind.LENGTH, Units.MM, "15.875 mm"),
+        (17.5, Kind.LENGTH, Units.MM, "17.50 mm"),
+        (15.875, Kind.LENGTH, Units.INCH, "0.625 in"),
+        (17.4625, Kind.LENGTH, Units.INCH, "0.6875 in"),
+        (-0.005, Kind.ANGLE, Units.MM, "-0.005°"),
+        (0.5, Kind.ANGLE, Units.INCH, "0.50°"),
+        (0.0, Kind.LENGTH, Units.MM, "0.00 mm"),
+    ],
+)
+def test_a_field_shows_one_place_more_where_it_counts(
+    value: float, kind: Kind, units: Units, text: str
+) -> None:
+    assert entry_value(value, kind=kind, units=units) == text
+    assert read_value(text, kind=kind, bare=units, name="field") == pytest.approx(value, abs=1e-9)

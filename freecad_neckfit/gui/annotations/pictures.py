@@ -184,7 +184,9 @@ class _Canvas:
         width, height = self._image.width(), self._image.height()
         # Qt pads each row to four bytes and counts rows from the top.
         rows = np.frombuffer(bytes(self._image.constBits()), np.uint8).reshape(height, -1)
-        return Picture(width, height, rows[::-1, : 3 * width].tobytes())
+        # Rows in order first: taken out of order, bytes are copied one by one.
+        upward = np.ascontiguousarray(rows[::-1, : 3 * width])
+        return Picture(width, height, upward.tobytes())
 
     def _font(self, line: _Line) -> tuple[Any, Any]:
         key = line.size, line.bold

@@ -14,7 +14,9 @@ from ...features.run_check import check, check_of, findings_of
 from ...features.staleness import is_stale
 from ...job.errors import BadInput
 from ...job.parameters import ALL
+from ...job.possible import refuse_impossible
 from ...job.quantity import Units
+from ...job.resolve import complete
 from ...run.chain import Verdict, check_values
 from ...run.record import finding_record
 
@@ -83,8 +85,8 @@ class FitSession:
         if self._trying is None:
             self._trying = self.stated()
         stated = self._trying | dict(values)
-        job = job_of(self.joint, stated)
-        result = check_values(stated, name=job.name, units=units, solids=False)
+        refuse_impossible(complete(stated), str(self.joint.Label), body_stands=True)
+        result = check_values(stated, name=str(self.joint.Label), units=units, solids=False)
         records = [finding_record(f) for f in result.findings]
         return Trial(records, result.verdict, result.values)
 

@@ -44,10 +44,10 @@ def adopt_body(
     body = _start(joint, "body", solid, path)
     body.HasPocket, body.Reversed = has_pocket, reverse
     shape = own_shape(body)
-    body.TopFace = _remember(shape, top) if top else ""
-    body.FloorFace = _remember(shape, floor) if floor else ""
     body.CentrelineOf = centreline_of
-    body.Centreline = _centreline(body, shape, centreline) if centreline else ""
+    body.TopFace, body.FloorFace, body.Centreline = remembered(
+        shape, solid, top=top, floor=floor, centreline=centreline, centreline_of=centreline_of
+    )
     _set_frame(body, system=system, frame=frame, picked=bool(top))
     body.NeckBeside = joint.Neck
     pocket = joint.Pocket
@@ -109,6 +109,26 @@ def stands_for(joint: Any, role: str) -> Any:
     if role_of(joint) != "joint" or role not in ROLES:
         raise BadInput(f"A joint's body, neck or plate can be adopted, not its {role}.")
     return getattr(joint, next(name for name, r in LINKS.items() if r == role))
+
+
+def remembered(
+    shape: Any, solid: Any, *, top: str, floor: str, centreline: str, centreline_of: Any
+) -> tuple[str, str, str]:
+    """Top face, floor face and centreline as geometry, each empty where it is not named.
+
+    ``shape``: of ``solid``, in its own coordinates. Raises BadInput where one is not there, or
+    where a top face comes without a centreline.
+    """
+    from .adopt_frame import own_of
+
+    if top and not centreline and centreline_of is None:
+        raise BadInput("The centreline is not picked; pick an edge or a line along the middle.")
+    line = ""
+    if centreline:
+        other = shape if centreline_of in (None, solid) else own_of(centreline_of)
+        line = _remember(other, centreline)
+    faces = [_remember(shape, name) if name else "" for name in (top, floor)]
+    return faces[0], faces[1], line
 
 
 def typed_frame(obj: Any) -> list[float]:
@@ -175,12 +195,3 @@ def _element(shape: Any, name: str) -> Any:
     if not 1 <= number <= len(pieces):
         raise BadInput(f"{name} is no face or edge of the solid; pick one.")
     return pieces[number - 1]
-
-
-def _centreline(body: Any, shape: Any, name: str) -> str:
-    other = body.CentrelineOf
-    if other is None or other == body.Adopted:
-        return _remember(shape, name)
-    from .adopt_frame import own_of
-
-    return _remember(own_of(other), name)

@@ -5,7 +5,10 @@ from __future__ import annotations
 from typing import Any
 
 from ..job.errors import BadInput
-from .adopt_shape import matrix_of, placed
+from .adopt_shape import global_placement, matrix_of, placed
+
+ENDLESS = 1e9
+"""Beyond this parameter a line has no end."""
 
 
 def system_frame(obj: Any) -> Any:
@@ -18,7 +21,7 @@ def system_frame(obj: Any) -> Any:
     system = obj.CoordinateSystem
     if system is None:
         raise BadInput(f"{obj.Label}.CoordinateSystem links nothing; link one, or pick faces.")
-    there = matrix_of(system.getGlobalPlacement())
+    there = matrix_of(global_placement(system))
     return np.linalg.inv(matrix_of(placed(obj))) @ there
 
 
@@ -61,7 +64,7 @@ def centreline(body: Any, solid: Any) -> Any:
     if other is None or other == body.Adopted:
         return _straight(solid, body.Centreline)
     line = _axis(other) if not body.Centreline else _straight(own_of(other), body.Centreline)
-    there = np.linalg.inv(matrix_of(placed(body))) @ matrix_of(other.getGlobalPlacement())
+    there = np.linalg.inv(matrix_of(placed(body))) @ matrix_of(global_placement(other))
     return Line(there[:3, :3] @ line.point + there[:3, 3], there[:3, :3] @ line.way)
 
 
@@ -78,9 +81,11 @@ def _ends(edge: Any) -> tuple[Any, Any]:
 
     if type(edge.Curve).__name__ not in ("Line", "LineSegment"):
         raise BadInput("The centreline is no straight edge; pick a straight one.")
-    start, end = (edge.valueAt(p) for p in (edge.FirstParameter, edge.LastParameter))
-    point = np.array([start.x, start.y, start.z])
-    return point, np.array([end.x, end.y, end.z]) - point
+    way = edge.Curve.Direction if hasattr(edge.Curve, "Direction") else edge.tangentAt(0.0)
+    # A datum line has no ends.
+    first = edge.FirstParameter
+    point = edge.valueAt(first if abs(first) < ENDLESS else 0.0)
+    return np.array([point.x, point.y, point.z]), np.array([way.x, way.y, way.z])
 
 
 def _axis(line: Any) -> Any:

@@ -22,12 +22,16 @@ def adopts(obj: Any) -> bool:
 def given_of(joint: Any) -> Any:
     """The joint's adopted solids (``solids.build.Given``) in their frames; None without any.
 
-    Raises BadInput where one has no solid, or where a pocket that is there would have to shrink.
+    Raises BadInput where one has no solid or is in error, or where a pocket that is there would
+    have to shrink.
     """
     from ..solids.build import Given
 
     body, plate, neck = joint.Body, joint.CoverPlate, joint.Neck
     given: dict[str, Any] = {}
+    for obj in filter(adopts, (body, plate, neck)):
+        if not obj.isValid():
+            raise BadInput(str(obj.getStatusString()))
     if adopts(body):
         given["body"] = in_frame(own_shape(body), matrix_of(body.Frame))
         given["is_routed"] = body.HasPocket and not _is_larger(joint.Pocket, body)

@@ -101,13 +101,15 @@ def _settle(body: Any, solid: Any, system: Any) -> tuple[Any, int | None]:
     if system is not None:
         with values.writing():
             body.Frame = placement_of(system)
-    if not body.HasPocket:
-        return None, None
+    from ..solids.recognise.frame import refuse_pocket
     from ..solids.recognise.pocket import read_pocket
     from ..solids.recognise.signature import find
 
-    floor = find(solid, body.FloorFace, what="pocket's floor face") if body.FloorFace else None
     frame = matrix_of(body.Frame)
+    if not body.HasPocket:
+        refuse_pocket(in_frame(solid, frame))
+        return None, None
+    floor = find(solid, body.FloorFace, what="pocket's floor face") if body.FloorFace else None
     pocket = read_pocket(in_frame(solid, frame), floor=floor)
     shift = np.eye(4)
     shift[:3, 3] = pocket.origin

@@ -55,7 +55,20 @@ def _read(obj: Any) -> tuple[Any, Any, str]:
 
 def placed(obj: Any) -> Any:
     """Global placement of the adopted object's own coordinates."""
-    return obj.Adopted.getGlobalPlacement()
+    return global_placement(obj.Adopted)
+
+
+def global_placement(obj: Any) -> Any:
+    """Where any object's own coordinates lie in the document, containers counted.
+
+    Links know only where they lie in their container in some versions of FreeCAD.
+    """
+    if hasattr(obj, "getGlobalPlacement"):
+        return obj.getGlobalPlacement()
+    container = obj.getParentGeoFeatureGroup()
+    if container is None:
+        return obj.Placement
+    return global_placement(container).multiply(obj.Placement)
 
 
 def matrix_of(placement: Any) -> Any:

@@ -141,7 +141,7 @@ def history(document):
 
 def _held(obj):
     held = {n: _plain(getattr(obj, n)) for n in obj.PropertiesList if n not in SKIPPED}
-    return held | {"state": [s for s in obj.State if s != "Touched"]}
+    return held | {"state": [s for s in obj.State if s not in ("Touched", "Expanded")]}
 
 
 def _plain(value):

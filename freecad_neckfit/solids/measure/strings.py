@@ -7,6 +7,7 @@ import numpy as np
 from ...job.arrays import FloatArray
 from .context import Context
 from .facets import Facets
+from .failures import NotFound
 from .measured import Measured
 from .mount import bridge_mount, cavity_floor, finished_top, pickup_mount
 from .sides import treble_sign
@@ -180,6 +181,8 @@ def top_string(context: Context) -> Measured:
     """
     s, points, v = context.strings, rests(context), context.values
     board = context.near("fretboard", context.neck_bounds).points
+    if not len(board):
+        raise NotFound("the fretboard does not lie over the body")
     stated = v.get("strings.hand")
     x = (float(board[:, :, 0].max()) + float(points[:, 0].mean())) / 2
     x = x if stated is None else float(stated)

@@ -70,6 +70,7 @@ def place(
     if has_pocket:
         pocket = read_pocket(laid, floor=floor, top=top)
         return Placed(frame @ _shift(*pocket.origin), pocket, top)
+    refuse_pocket(laid, top=top)
     x = _front(laid) + length
     z = heights(body, [top], np.array([[x, 0.0]]))[0]
     if not np.isfinite(z):
@@ -78,6 +79,15 @@ def place(
             "centreline; pick the top face there."
         )
     return Placed(frame @ _shift(x, 0.0, float(z)), None, top)
+
+
+def refuse_pocket(laid: Any, *, top: int | None = None) -> None:
+    """Raise NotRead where a body that is to be routed has a pocket already."""
+    try:
+        read_pocket(laid, top=top)
+    except NotRead:
+        return
+    raise NotRead("The body has a neck pocket already; say so, and it is read instead of cut.")
 
 
 def _up(body: Body, top: int) -> FloatArray:

@@ -1,0 +1,217 @@
+"""The panel that adopts a solid: pick it, its top and its centreline, and see the frame."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import FreeCAD
+import FreeCADGui
+from PySide import QtCore, QtGui
+
+from ...features.adopt_pick import Pick, pick_of
+from ...features.adopt_preview import preview
+from ...features.one_step import one_step
+from ...job.errors import BadInput, NeckFitError
+from ...job.parameters import ALL
+from ..commands.chosen import joint_of
+from ..commands.command import selected
+from ..commands.macro import call
+from ..report import tell_failure
+from ..translate import tr
+from .adopt_axes import Axes
+from .adopt_form import AdoptForm
+from .adopt_watch import PickWatch
+from .fit_watch import CloseWatch
+
+
+def open_panel(joint: Any = None) -> AdoptPanel:
+    """Open the panel on a joint; without one a joint is made when the solid is adopted."""
+    document = FreeCAD.ActiveDocument
+    if joint is None:
+        joint = joint_of(document, selected(document))
+    panel = AdoptPanel(document, joint)
+    FreeCADGui.Control.showDialog(panel)
+    panel.begin()
+    return panel
+
+
+class AdoptPanel:
+    """FreeCAD's task panel; ``form`` is its widget. Until OK the document stays as it is."""
+
+    def __init__(self, document: Any, joint: Any) -> None:
+        self.document, self.joint = document, joint
+        self.form = AdoptForm()
+        self.picks: dict[str, Pick] = {}
+        self._axes = Axes(document)
+        self._watch = PickWatch(document, self._picked)
+        self._closing = CloseWatch(document, self._gone)
+        self.form.changed.connect(self._show)
+        self.form.cleared.connect(self._cleared)
+
+    def begin(self) -> None:
+        """Take what is selected already as the first picks."""
+        for chosen in FreeCADGui.Selection.getSelectionEx(self.document.Name, 0):
+            for sub in chosen.SubElementNames or ("",):
+                self._picked(chosen.Object, sub)
+        self._show()
+
+    def getStandardButtons(self) -> Any:  # noqa: N802 (FreeCAD's name)
+        """OK and Cancel."""
+        both = QtGui.QDialogButtonBox.Ok | QtGui.QDialogButtonBox.Cancel
+        return getattr(both, "value", None) or int(both)
+
+    def isAllowedAlterSelection(self) -> bool:  # noqa: N802 (FreeCAD's name)
+        """Faces are picked in the 3D view."""
+        return True
+
+    def isAllowedAlterView(self) -> bool:  # noqa: N802 (FreeCAD's name)
+        """The designer turns the model to see them."""
+        return True
+
+    def isAllowedAlterDocument(self) -> bool:  # noqa: N802 (FreeCAD's name)
+        """What is picked must stay as it is."""
+        return False
+
+    def accept(self) -> bool:
+        """OK: adopt as one step of undo; what is refused leaves the panel open and says why."""
+        try:
+            self._frame()  # refuses before anything is touched
+            with one_step(self.document, tr("Adopt")):
+                self._adopt()
+        except NeckFitError as refusal:
+            self.form.say(str(refusal))
+            return False
+        except Exception as error:  # noqa: BLE001 # undone and told
+            tell_failure(tr("Adopt"), error)
+            return False
+        self._end()
+        return True
+
+    def reject(self) -> bool:
+        """Cancel: nothing was changed."""
+        self._end()
+        return True
+
+    def _adopt(self) -> None:
+        arguments = self._arguments()
+        joint = self.joint
+        if joint is None:
+            joint = call("features.acts", "new_joint", self.document, into="joint")
+        function = {"body": "adopt_body", "neck": "adopt_neck", "plate": "adopt_plate"}
+        solid = arguments.pop("solid")
+        call("features.adopt", function[self.form.role], joint, solid, **arguments)
+        FreeCADGui.doCommand("FreeCAD.ActiveDocument.recompute()")
+        for obj in (joint.Body, joint.Pocket, joint.Neck, joint.CoverPlate, joint):
+            if not obj.isValid():
+                raise BadInput(str(obj.getStatusString()))
+
+    def _arguments(self) -> dict[str, Any]:
+        """What is picked, as ``features.adopt`` takes it. Raises BadInput where a pick lacks."""
+        solid = self.picks.get("solid")
+        if solid is None:
+            raise BadInput(tr("Nothing is picked to be adopted; pick a solid."))
+        found: dict[str, Any] = {"solid": solid.solid}
+        if solid.path:
+            found["path"] = solid.path
+        if self.form.role == "plate":
+            return found
+        system = self.picks.get("system")
+        if system is not None:
+            found["system"] = system.solid
+        elif self.form.typed is not None:
+            found["frame"] = self.form.typed
+        if self.form.role == "neck":
+            return found
+        if "system" not in found and "frame" not in found:
+            found |= self._faces()
+        if self.form.has_pocket:
+            found["has_pocket"] = True
+            if "floor" in self.picks:
+                found["floor"] = self.picks["floor"].element
+        return found
+
+    def _faces(self) -> dict[str, Any]:
+        top, line = self.picks.get("top"), self.picks.get("centreline")
+        if top is None:
+            raise BadInput(tr("The top face is not picked; pick it."))
+        if line is None:
+            raise BadInput(
+                tr("The centreline is not picked; pick an edge or a line along the middle.")
+            )
+        found: dict[str, Any] = {"top": top.element}
+        if line.solid != self.picks["solid"].solid:
+            found["centreline_of"] = line.solid
+        if line.element:
+            found["centreline"] = line.element
+        if self.form.is_reversed:
+            found["reverse"] = True
+        return found
+
+    def _picked(self, top: Any, sub: str) -> None:
+        """Something was picked: the row that waits takes it if it is of its kind."""
+        pick = pick_of(top, sub)
+        row = self.form.waiting
+        if row in ("top", "floor") and not pick.element.startswith("Face"):
+            self.form.say(tr("Pick a face."))
+            return
+        if row == "centreline" and pick.element.startswith(("Face", "Vertex")):
+            self.form.say(tr("Pick a straight edge, or a line."))
+            return
+        self.picks[row] = pick
+        if row in ("solid", "top"):
+            self._take_solid(pick)
+        self.form.show_pick(row, _words(pick))
+        self.form.go_on()
+        self._show()
+
+    def _take_solid(self, pick: Pick) -> None:
+        former = self.picks.get("solid")
+        self.picks["solid"] = pick
+        if former is not None and former[:2] != pick[:2]:
+            for row in ("floor", "top"):
+                if row in self.picks and self.picks[row][:2] != pick[:2]:
+                    self._cleared(row)
+        self.form.show_pick("solid", _words(pick._replace(element="")))
+
+    def _cleared(self, row: str) -> None:
+        self.picks.pop(row, None)
+        self.form.show_pick(row, "")
+        self._show()
+
+    def _show(self) -> None:
+        """The frame as it would be, or what is missing for it."""
+        self._axes.hide()
+        self.form.say("")
+        try:
+            placement = self._frame()
+        except NeckFitError as refusal:
+            self.form.say(str(refusal))
+            return
+        if placement is not None:
+            self._axes.show(placement)
+
+    def _frame(self) -> Any:
+        """Global placement of the frame that the picks give; None for a plate, which has none."""
+        arguments = self._arguments()
+        if self.form.role == "plate":
+            return None
+        return preview(arguments.pop("solid"), length=self._length(), **arguments)
+
+    def _length(self) -> float:
+        if self.joint is None:
+            return float(ALL["pocket.length"].default)
+        return float(self.joint.Pocket.Length.Value)
+
+    def _gone(self) -> None:
+        self._end()
+        QtCore.QTimer.singleShot(0, FreeCADGui.Control.closeDialog)
+
+    def _end(self) -> None:
+        self._axes.remove()
+        self._watch.stop()
+        self._closing.stop()
+
+
+def _words(pick: Pick) -> str:
+    name = str(pick.solid.Label)
+    return f"{name}, {pick.element}" if pick.element else name

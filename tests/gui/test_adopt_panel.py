@@ -1,0 +1,66 @@
+"""The adoption panel driven under a virtual screen: a body two containers deep, turned."""
+
+import pytest
+
+pytestmark = pytest.mark.gui
+
+
+@pytest.fixture(scope="module")
+def told(on_screen):
+    """What the script in FreeCAD's window has seen."""
+    return on_screen("adopt_panel")
+
+
+def test_it_opens_waiting_for_the_top_face(told):
+    assert told["waits first"] == ["top"]
+    assert "pick" in told["says first"]
+
+
+def test_picking_the_top_picks_the_solid_and_goes_on(told):
+    assert told["top"]["solid"] == "Ready"
+    assert told["top"]["top"].startswith("Ready, Face")
+    assert told["top"]["centreline"] == ""
+    assert told["waits second"] == ["centreline"]
+
+
+def test_the_frame_is_drawn_as_soon_as_it_is_known(told):
+    said, at = told["with pocket"]
+    assert said == ""
+    assert at is not None
+
+
+def test_a_pocket_that_is_there_is_not_passed_over(told):
+    said, at = told["without pocket"]
+    assert "has a neck pocket already" in said
+    assert at is None
+
+
+def test_until_ok_the_document_stays_as_it_is(told):
+    assert told["untouched while picking"] == []
+    assert told["objects while picking"]
+
+
+def test_cancel_leaves_nothing(told):
+    assert told["cancelled"] == {
+        "open": False, "objects": True, "undo": told["undo before"], "arrows": None,
+        "visible": True,
+    }  # fmt: skip
+
+
+def test_what_cannot_be_leaves_the_panel_open_with_a_sentence_and_no_step(told):
+    said, is_open, steps = told["refused"]
+    assert said.endswith(".")
+    assert "\n" not in said
+    assert is_open
+    assert steps == told["undo before"]
+
+
+def test_ok_adopts_in_one_step_and_hides_the_original(told):
+    assert told["accepted"] == {
+        "open": False, "adopts": "Ready", "depth": pytest.approx(17.2), "valid": True, "undo": 1,
+        "visible": False, "arrows": None, "history": [],
+    }  # fmt: skip
+
+
+def test_undo_takes_all_of_it_back(told):
+    assert told["undone"] == [True, True]

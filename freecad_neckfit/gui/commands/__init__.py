@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from . import check, fit, mend, options, seasons, tolerances, window
+from . import adopt, check, fit, mend, options, seasons, tolerances, window
 from .command import Command
 
 
@@ -17,6 +17,7 @@ class Group:
 
 
 GROUPS = (
+    Group("NeckFit parts", (adopt.COMMAND,)),
     Group("NeckFit check", (check.COMMAND, fit.COMMAND)),
     Group(
         "NeckFit decide",

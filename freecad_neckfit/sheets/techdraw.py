@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import math
 import time
+import warnings
 from collections import Counter
 from collections.abc import Callable, Iterator
 from itertools import pairwise
@@ -35,7 +36,8 @@ SAME = 1e-4
 """How far [mm, degrees] a dimension may differ from the drawing."""
 WAIT = 10.0
 """Seconds that FreeCAD 1.0 may take to draw a view."""
-STUB = 0.5
+STUB = 0.1
+"""Length [mm of paper] of the short lines that give a point a vertex."""
 SCALES = {"plan": 0.5, "along": 0.5, "across": 0.5}
 
 
@@ -45,10 +47,12 @@ def add_page(document: Any, drawing: Drawing) -> Any:
     Raises KernelFailure where FreeCAD does not draw a view, Misprint where a dimension's value
     differs from the drawing; the page is taken away again then.
     """
+    # Before TechDraw is loaded: without a screen FreeCAD 1.0 crashes the other way round.
+    pump = _event_pump()
     remove_page(document)
     page = document.addObject("TechDraw::DrawPage", PAGE)
     try:
-        _fill(document, page, drawing)
+        _fill(document, page, drawing, pump)
         check_page(document, drawing)
     except Exception:
         remove_page(document)
@@ -96,13 +100,17 @@ def _shown(placed: Placed) -> bool:
     return abs(placed.what.value) > 1e-3
 
 
-def _fill(document: Any, page: Any, drawing: Drawing) -> None:
+Pump = Callable[[], Any]
+"""Lets FreeCAD's waiting events happen."""
+
+
+def _fill(document: Any, page: Any, drawing: Drawing, pump: Pump) -> None:
     template = document.addObject("TechDraw::DrawSVGTemplate", f"{PREFIX}template")
     template.Template = str(sheet_file(drawing.paper))
     page.Template = template
     _fill_title(template, drawing)
     for view in drawing.views:
-        _View(document, page, drawing, view).draw()
+        _View(document, page, drawing, view).draw(pump)
 
 
 def _fill_title(template: Any, drawing: Drawing) -> None:
@@ -121,7 +129,7 @@ class _View:
         self.scale = SCALES.get(view.name, view.scale)
         self.ends = [(placed, *_ends(placed)) for placed in view.placed if _shown(placed)]
 
-    def draw(self) -> None:
+    def draw(self, pump: Pump) -> None:
         """Put the view and its dimensions on the page."""
         lines = self.document.addObject("Part::Feature", f"{PREFIX}lines_{self.view.name}")
         lines.Label = f"{self.view.title}: lines"
@@ -134,7 +142,6 @@ class _View:
         self.feature.Source = [lines]
         self.feature.Direction, self.feature.XDirection = Vector(0, 0, 1), Vector(1, 0, 0)
         self.feature.ScaleType, self.feature.Scale = "Custom", self.scale
-        pump = _event_pump()
         self.document.recompute()
         self._wait(pump)
         self.corners = _vertices(self.feature)
@@ -163,16 +170,20 @@ class _View:
                 yield from self._stubs(_level(a, b))
 
     def _stubs(self, *points: Spot) -> Iterator[Any]:
-        """Short lines that give each end of a dimension a vertex."""
+        """Short lines that give each end of a dimension a vertex.
+
+        Aslant, for a line along another is merged with it and its end lost.
+        """
+        long = STUB / self.scale
         for x, y in points:
-            yield _edge((x, y), None, (x + STUB / 10 / self.scale, y))
+            yield _edge((x, y), None, (x + long, y + 0.7 * long))
 
     def _window(self) -> Window:
         windows = self.view.windows
         x = windows[0].x[0], windows[-1].x[1]
         return Window(x, windows[0].y, (0.0, 0.0))
 
-    def _wait(self, pump: Callable[[], Any]) -> None:
+    def _wait(self, pump: Pump) -> None:
         """FreeCAD 1.0 draws in a thread of its own and tells by events."""
         until = time.monotonic() + WAIT
         while not self.feature.getVisibleEdges():
@@ -330,14 +341,17 @@ def _vertices(feature: Any) -> list[Spot]:
         found.append((point.x, point.y))
 
 
-def _event_pump() -> Callable[[], Any]:
-    try:
-        from PySide import QtCore
-    except ImportError:
-        return lambda: None
+def _event_pump() -> Pump:
+    # Its modules warn of old ways while they load; made an error, that crashes Python.
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore")
+        try:
+            from PySide import QtCore
+        except ImportError:
+            return lambda: None
     application = QtCore.QCoreApplication.instance() or QtCore.QCoreApplication([])
     _KEPT.append(application)
-    pump: Callable[[], Any] = application.processEvents
+    pump: Pump = application.processEvents
     return pump
 
 

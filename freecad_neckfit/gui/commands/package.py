@@ -1,0 +1,32 @@
+"""The command that writes everything for the shop into one folder."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from .chosen import has_joint, joint_of
+from .command import Command, Selection
+from .macro import call
+
+
+def _run(document: Any, selection: Selection) -> None:
+    from ..panels import package
+
+    joint = joint_of(document, selection)
+    wish = package.ask_folder(joint)
+    if wish is None:
+        return
+    folder, replace = wish
+    call("gui.shop", "write", joint, folder, replace=replace)
+    package.tell_written(folder)
+
+
+COMMAND = Command(
+    name="NeckFit_Package",
+    menu="Package for the &shop…",
+    tip="Write drawing, routing template, set-up sheet, report and model into one folder",
+    icon="package.svg",
+    run=_run,
+    possible=has_joint,
+    step=False,
+)

@@ -1,0 +1,92 @@
+"""Run within FreeCAD's screen: a designer has the package written and the pocket drawn."""
+
+import os
+from pathlib import Path
+
+import FreeCAD
+import FreeCADGui
+from fit_panel_hand import pump, until, window
+
+
+def main():
+    """What the two commands do, and what is left in the document."""
+    window()
+    FreeCADGui.activateWorkbench("NeckFitWorkbench")
+    told = {"version": FreeCAD.Version()[:2]}
+    document, joint = made()
+    told["possible"] = [active(name) for name in ("NeckFit_Package", "NeckFit_Drawing")]
+    told["package"] = package_seen(joint, document)
+    told["page"] = page_seen(document, joint)
+    return told
+
+
+def made():
+    from freecad_neckfit import __file__ as package
+    from freecad_neckfit.features.transfer import joint_from_file
+
+    document = FreeCAD.newDocument("Shop")
+    document.UndoMode = 1
+    joint = joint_from_file(document, Path(package).parents[1] / "samples" / "joint.toml")
+    document.recompute()
+    FreeCADGui.ActiveDocument.ActiveView.viewIsometric()
+    FreeCADGui.SendMsgToActiveView("ViewFit")
+    pump(300)
+    return document, joint
+
+
+def active(name):
+    return FreeCADGui.Command.get(name).isActive()
+
+
+def package_seen(joint, document):
+    from freecad_neckfit.gui.panels import package
+
+    folder = Path(os.environ["NECKFIT_ANSWER"]).parent / "given"
+    folder.mkdir()
+    answers = [False, True]
+    package.pick_parent = lambda: folder
+    package.confirm_replacing = lambda _: answers.pop(0)
+    before = document.UndoCount
+    FreeCADGui.runCommand("NeckFit_Package")
+    (made,) = folder.iterdir()
+    first = (made / "contents.txt").stat().st_mtime_ns
+    seen = {"files": sorted(p.name for p in made.iterdir()), "folder": made.name}
+    seen["picture"] = "data:image/png;base64," in (made / "report.html").read_text()
+    FreeCADGui.runCommand("NeckFit_Package")
+    seen["kept when refused"] = (made / "contents.txt").stat().st_mtime_ns == first
+    FreeCADGui.runCommand("NeckFit_Package")
+    seen["replaced when wanted"] = (made / "contents.txt").stat().st_mtime_ns > first
+    seen["undo steps"] = document.UndoCount - before
+    return seen
+
+
+def page_seen(document, joint):
+    from freecad_neckfit.sheets.techdraw import PAGE, raw_values
+
+    before = document.UndoCount
+    FreeCADGui.runCommand("NeckFit_Drawing")
+    until(lambda: document.getObject(PAGE) is not None)
+    seen = {"values": raw_values(document), "undo steps": document.UndoCount - before}
+    joint.Pocket.Depth = 15.7
+    document.recompute()
+    FreeCADGui.runCommand("NeckFit_Drawing")
+    seen["depth after edit"] = raw_values(document)["pocket.depth"]
+    page = document.getObject(PAGE)
+    page.ViewObject.doubleClicked() if hasattr(page.ViewObject, "doubleClicked") else None
+    pump(1500)
+    picture()
+    count = len(document.Objects)
+    document.undo()
+    document.undo()
+    seen["objects gone after undo"] = count - len(document.Objects)
+    return seen
+
+
+def picture():
+    folder = os.environ.get("NECKFIT_PICTURES")
+    if folder:
+        from PySide import QtGui
+
+        version = "".join(FreeCAD.Version()[:2])
+        screen = QtGui.QGuiApplication.primaryScreen()
+        screen.grabWindow(0).save(f"{folder}/shop_{version}.png")

@@ -5,13 +5,9 @@ from __future__ import annotations
 import argparse
 import sys
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
 
 from .choose import add_steps, joint_of, steps_of
 from .command import Command, add_job, units_of
-
-if TYPE_CHECKING:
-    from ..decide.moves import Stock
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -38,6 +34,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from ..decide.mending import find_remedies
     from ..decide.mending_text import conflict_lines, remedy_lines
     from ..decide.moves import moves
+    from ..decide.stock import read_stock
     from ..decide.window import find_window
     from ..job.read import read_job
     from ..run.prove import prover
@@ -63,7 +60,7 @@ def _run(arguments: argparse.Namespace) -> int:
         moves(
             joint.stated,
             steps=steps_of(arguments, job.units),
-            stock=_stock(arguments.stock),
+            stock=read_stock(arguments.stock),
             allowed=_allowed(arguments.keep),
         ),
         prove=prove,
@@ -89,28 +86,6 @@ def _allowed(keep: str | None) -> tuple[str, ...]:
         hint = f"did you mean {near!r}?" if near else f"it knows {', '.join(KINDS)}."
         raise BadInput(f"--keep: {word!r} is nothing that can be kept; {hint}")
     return tuple(kind for kind in KINDS if kind not in kept)
-
-
-def _stock(files: list[Path]) -> Stock:
-    from ..decide.moves import Stock
-    from ..job.errors import BadInput
-    from ..job.parameters import ROLES
-    from ..job.parts import part_values
-
-    bridges: list[tuple[str, Any]] = []
-    pickups: list[tuple[str, str, Any]] = []
-    for file in files:
-        name, said = part_values(file)
-        bridge = {k: v for k, v in said.items() if k.startswith("bridge.")}
-        if bridge:
-            bridges.append((name, bridge))
-        for role in ROLES:
-            own = {k: v for k, v in said.items() if k.startswith(f"pickup_{role}.")}
-            if own:
-                pickups.append((role, name, own))
-        if not bridge and not any(k.startswith("pickup_") for k in said):
-            raise BadInput(f"{file}: states neither a bridge nor a pickup; name another part file.")
-    return Stock(tuple(bridges), tuple(pickups))
 
 
 COMMAND = Command(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import Any
 
 from PySide import QtCore, QtGui
@@ -11,6 +12,7 @@ from ...decide.mending import Remedy, find_remedies
 from ...decide.mending_text import conflict_lines, cost_line, headline
 from ...decide.moves import KINDS, Stock, moves
 from ...decide.shop import Steps
+from ...decide.stock import read_stock
 from ...decide.toll import toll
 from ...decide.window import find_window
 from ...features.adopt_given import given_of
@@ -51,6 +53,8 @@ class MendDialog(DecideDialog):
         split.addLayout(left, 1)
         split.addLayout(right)
         self.body.addLayout(split)
+        self.stock = Stock()
+        self.button(tr("Other bridges and pickups…"), self._choose_stock)
         self.take = self.button(tr("Take over this change"), self._take)
         self.take.setEnabled(False)
 
@@ -59,8 +63,6 @@ class MendDialog(DecideDialog):
         found.setObjectName("NeckFitAllowed")
         found.setMaximumWidth(190)
         for kind in KINDS:
-            if kind in ("bridge", "pickup"):
-                continue  # other parts come from the shop's list, which the command reads
             item = QtGui.QListWidgetItem(tr(kind), found)
             item.setData(QtCore.Qt.UserRole, kind)
             item.setCheckState(QtCore.Qt.Checked)
@@ -91,7 +93,7 @@ class MendDialog(DecideDialog):
         lines = conflict_lines(find_conflicts(window), self.units)
         free = tr("Other depths or angles do meet every demand together.")
         self.conflict.setText("\n".join([reason, "", *(lines or [free])]))
-        found = moves(stated, steps=Steps(), stock=Stock(), allowed=self.allowed_kinds())
+        found = moves(stated, steps=Steps(), stock=self.stock, allowed=self.allowed_kinds())
         with waiting(self, tr("Looking for what mends it")) as progress:
             self.remedies = find_remedies(stated, found, prove=prove, progress=progress)
         self.list.addItems([headline(remedy, self.units) for remedy in self.remedies])
@@ -99,6 +101,16 @@ class MendDialog(DecideDialog):
             self.list.setCurrentRow(0)
         else:
             self.costs.setText(tr("No change that is allowed mends it."))
+
+    @told
+    def _choose_stock(self) -> None:
+        """Take part files of the shop into the search."""
+        kinds = tr("Part files (*.toml)")
+        answer = QtGui.QFileDialog.getOpenFileNames(self, self.windowTitle(), "", kinds)
+        files = answer[0] if isinstance(answer, tuple) else answer
+        if files:
+            self.stock = read_stock(Path(str(file)) for file in files)
+            self.look()
 
     def _chosen(self, row: int) -> None:
         is_one = 0 <= row < len(self.remedies)

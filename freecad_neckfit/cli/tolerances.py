@@ -6,9 +6,14 @@ import argparse
 import json
 import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from .choose import joint_of, write_text
 from .command import Command, add_job, units_of
+
+if TYPE_CHECKING:
+    from ..decide.tolerances.shapes import Shape
+    from ..job.quantity import Units
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -27,6 +32,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         default="uniform",
         help="how dimensions spread between their limits",
     )
+    parser.add_argument(
+        "--spread", metavar="KEY=SHAPE", action="append", default=[],
+        help='another shape for one dimension: "pocket.depth=normal"; may be repeated',
+    )  # fmt: skip
     parser.add_argument(
         "--limits", metavar="KEY=LIMITS", action="append", default=[],
         help='other limits, for example "pocket.depth=±0.05 mm"; may be repeated',
@@ -55,6 +64,7 @@ def _run(arguments: argparse.Namespace) -> int:
         joint,
         general=arguments.general,
         shape=Shape(arguments.shape),
+        shapes=_shapes(arguments.spread),
         instead=_limits(arguments.limits, job.units),
     )
     if not dims:
@@ -84,26 +94,46 @@ def _progress(share: float, what: str) -> bool:
     return True
 
 
-def _limits(words: list[str], units: object) -> dict[str, tuple[float, float]]:
-    from typing import cast
-
-    from ..job.errors import BadInput
+def _limits(words: list[str], units: Units) -> dict[str, tuple[float, float]]:
     from ..job.parameters import ALL
-    from ..job.quantity import Units, read_limits
-    from ..job.words import nearest
+    from ..job.quantity import read_limits
 
     found = {}
     for word in words:
-        key, equals, said = word.partition("=")
-        if not equals:
-            raise BadInput(f'--limits: {word!r}; write it as "pocket.depth=±0.05 mm".')
-        if key not in ALL:
-            near = nearest(key, ALL)
-            hint = f"did you mean {near}?" if near else "see the command parameters."
-            raise BadInput(f"--limits: {key!r} is no parameter; {hint}")
+        key, said = _pair(word, option="--limits", example="pocket.depth=±0.05 mm")
         kind = ALL[key].kind
-        found[key] = read_limits(said, kind=kind, bare=cast(Units, units), name=f"--limits {key}")
+        found[key] = read_limits(said, kind=kind, bare=units, name=f"--limits {key}")
     return found
+
+
+def _shapes(words: list[str]) -> dict[str, Shape]:
+    from ..decide.tolerances.shapes import Shape
+    from ..job.errors import BadInput
+
+    found = {}
+    for word in words:
+        key, said = _pair(word, option="--spread", example="pocket.depth=normal")
+        if said not in [shape.value for shape in Shape]:
+            known = ", ".join(shape.value for shape in Shape)
+            raise BadInput(f"--spread {key}: {said!r} is no shape; write one of {known}.")
+        found[key] = Shape(said)
+    return found
+
+
+def _pair(word: str, *, option: str, example: str) -> tuple[str, str]:
+    """A parameter's key and what is said of it."""
+    from ..job.errors import BadInput
+    from ..job.parameters import ALL
+    from ..job.words import nearest
+
+    key, equals, said = word.partition("=")
+    if not equals:
+        raise BadInput(f'{option}: {word!r}; write it as "{example}".')
+    if key not in ALL:
+        near = nearest(key, ALL)
+        hint = f"did you mean {near}?" if near else "see the command parameters."
+        raise BadInput(f"{option}: {key!r} is no parameter; {hint}")
+    return key, said.strip()
 
 
 COMMAND = Command(

@@ -76,7 +76,7 @@ class Window:
         }
 
     def holds(self, x: FloatArray, y: FloatArray) -> NDArray[np.bool_]:
-        """Whether points lie in the window, by its polygons; at the border by 1e-5 mm."""
+        """Whether points lie in the window, by its polygons; exact to some 1e-5 mm."""
         return self.region.holds(x, y)
 
     def stretches(self, *, y: float) -> tuple[tuple[float, float], ...]:

@@ -68,7 +68,8 @@ def test_options_writes_page_and_spreadsheet(checkout, tmp_path):
 def test_tolerances_tells_draws_and_writes(checkout, tmp_path):
     svg, record = tmp_path / "t.svg", tmp_path / "t.json"
     done = run(checkout, "tolerances", SAMPLE, "--draws", "20000", "--svg", svg, "--json", record,
-               "--limits", "pocket.depth=±0.05 mm", "--wish", "5")  # fmt: skip
+               "--limits", "pocket.depth=±0.05 mm", "--spread", "neck.underside=normal",
+               "--wish", "5")  # fmt: skip
     assert done.stderr == ""
     assert done.returncode == 1
     assert "of joints fail" in done.stdout
@@ -77,6 +78,9 @@ def test_tolerances_tells_draws_and_writes(checkout, tmp_path):
     assert 0.2 < found["failure_share"] < 0.4
     depth = next(d for d in found["dimensions"] if d["key"] == "pocket.depth")
     assert depth["upper"] == 0.05
+    shapes = {d["key"]: d["shape"] for d in found["dimensions"]}
+    assert shapes["neck.underside"] == "normal"
+    assert shapes["pocket.depth"] == "uniform"
     assert ET.fromstring(svg.read_text()).tag.endswith("svg")
 
 
@@ -103,6 +107,7 @@ def test_seasons_follows_the_year(checkout, tmp_path):
         (("tolerances", SAMPLE, "--limits", "pocket.dept=0.1"), "did you mean pocket.depth"),
         (("tolerances", SAMPLE, "--limits", "pocket.depth"), "write it as"),
         (("tolerances", SAMPLE, "--draws", "5"), "--draws"),
+        (("tolerances", SAMPLE, "--spread", "pocket.depth=flat"), "is no shape"),
         (("tolerances", SAMPLE, "--wish", "120"), "--wish"),
         (("seasons", SAMPLE, "--month", "Mar"), "belong together"),
         (("seasons", SAMPLE, "--owner", "nowhere.csv"), "no such file"),

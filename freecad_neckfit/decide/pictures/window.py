@@ -13,7 +13,7 @@ from ...job.arrays import FloatArray
 from ...job.quantity import Kind, Units
 from ...job.show import compact_length, show_value
 from ..demands import DEMANDS, Demand
-from ..shop import INCH, Steps, named_marks, sixty_fourths
+from ..shop import INCH, Steps, named_marks, sixty_fourths, whole_steps
 from ..window import Window
 from .frame import Frame
 from .svg import DASHES, FAINT, INK, LINES, OUTSIDE, PAPER, WITHIN, Point, Sheet, wrapped
@@ -21,6 +21,8 @@ from .svg import DASHES, FAINT, INK, LINES, OUTSIDE, PAPER, WITHIN, Point, Sheet
 WIDTH, HEIGHT = 860.0, 560.0
 LEAST_SPAN = {Kind.LENGTH: 1.0, Kind.ANGLE: 0.8}
 """The picture shows at least so much [mm, degrees]."""
+CLOSEST = 6.0
+"""Marks that would stand closer are left out."""
 LETTER = 6.8
 """Width of a letter of the picture's words."""
 ZONES = (41, 31)
@@ -153,8 +155,13 @@ def _room(zone: NDArray[np.bool_], i: int, j: int) -> float:
 
 
 def _marks(sheet: Sheet, frame: Frame, steps: Steps) -> None:
-    """Depths that the shop prefers: 64ths along the top, named ones as lines."""
+    """Depths that the shop prefers: its steps below, 64ths along the top, named ones as lines."""
     top, bottom = frame.top, frame.top + frame.height
+    whole = whole_steps(*frame.x, steps.depth)
+    if len(whole) * CLOSEST < frame.width:
+        for depth in whole:
+            at, _ = frame.place(depth, frame.y[0])
+            sheet.line([(at, bottom - 4), (at, bottom)], colour=FAINT)
     marks = sixty_fourths(*frame.x)
     room = frame.width / max(len(marks), 1)
     every = 1 if room > 44 else (2 if room > 22 else 4)

@@ -17,7 +17,7 @@ Margins = Callable[[FloatArray, FloatArray, list[int] | None], FloatArray]
 RANGE, INNER = -1, -2
 """Labels of a polygon's side that lies on the range's edge, or between two polygons."""
 STRAIGHT = 1e-5
-"""A border runs at most this far, in its function's unit, from the chord between two points."""
+"""A chord whose middle lies farther from its border, in its function's unit, gets a point there."""
 
 
 class Maker:

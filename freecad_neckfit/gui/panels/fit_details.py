@@ -43,9 +43,9 @@ class Details(QtGui.QTextBrowser):
 
 
 def _paragraphs(row: Row, meanwhile: bool, units: Units) -> list[str]:
-    record, lines = row.record, [f"<b>{escape(row.title)}</b>: {escape(row.figures)}"]
+    record, lines = row.record, [f"<b>{escape(row.title)}</b>"]
     if row.note.wanted:
-        lines.append(escape(row.note.wanted))
+        lines[0] += f" ({escape(row.note.wanted)})"
     if not row.waits:
         if record["consequence"]:
             lines.append(escape(tr(record["consequence"])))

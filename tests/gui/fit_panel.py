@@ -38,6 +38,7 @@ def main():
     told["before"] = state(document)
     panel = opened(joint)
     told["opened"] = look(panel)
+    told["under the panel"] = under_the_panel(panel, view)
     picture("rest")
     told["drag"] = drag(panel)
     told["cancelled by Esc"] = escaped(panel, document)
@@ -86,6 +87,27 @@ def look(panel):
         "solids": {f["id"]: f["solids"] is not None for f in panel.session.findings()},
         "stale": bool(panel.session.check.Stale),
     }
+
+
+def under_the_panel(panel, view):
+    """Labels that the panel lies over, and how many are shown; the panel may be over the view."""
+    area, over = view.graphicsView().viewport(), panel.form
+    while over.parentWidget() is not None and over.parentWidget() is not over.window():
+        over = over.parentWidget()
+    ratio = view.getSize()[0] / area.width()
+    corner = area.mapFromGlobal(over.mapToGlobal(QtCore.QPoint(0, 0)))
+    cover = QtCore.QRect(corner, over.size())
+    shown, under = 0, []
+    for name, label in panel.session.check.ViewObject.Proxy.scene.labels().items():
+        box = label.box
+        place = QtCore.QRect(
+            round(box.x / ratio), round(area.height() - box.top / ratio),
+            round(box.width / ratio), round(box.height / ratio),
+        )  # fmt: skip
+        shown += label.is_shown
+        if label.is_shown and place.intersects(cover):
+            under.append(name)
+    return {"labels": under, "shown": shown, "over the view": cover.intersects(area.rect())}
 
 
 def neck_height(joint):

@@ -37,6 +37,11 @@ def test_it_opens_with_the_verdict_and_the_worst_first(told):
     assert seen["details"].startswith(title)
 
 
+def test_labels_keep_clear_of_the_panel(told):
+    assert told["under the panel"]["labels"] == []
+    assert told["under the panel"]["shown"] >= 6
+
+
 @pytest.mark.parametrize("stage", ["half way", "before release"])
 def test_while_the_slider_is_pulled_closed_forms_show_and_the_document_rests(told, stage):
     seen = told["drag"][stage]

@@ -26,9 +26,7 @@ class Headline(QtGui.QWidget):
         font.setPointSizeF(font.pointSizeF() * 1.4)
         self.answer.setFont(font)
         self.answer.setContentsMargins(8, 5, 8, 5)
-        self.answer.setAutoFillBackground(True)
         self.by.setContentsMargins(8, 3, 8, 3)
-        self.by.setAutoFillBackground(True)
         column = QtGui.QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(3)
@@ -88,8 +86,9 @@ def _reason(rows: Sequence[Row], state: State) -> str:
 
 
 def _paint(label: QtGui.QLabel, fill: Colour | None, ink: Colour | None) -> None:
-    palette = label.parentWidget().palette()
+    """By a style sheet: where panels lie over the view, FreeCAD's own would win over a palette."""
+    sheet = ""
     if fill is not None and ink is not None:
-        palette.setColor(QtGui.QPalette.Window, QtGui.QColor.fromRgbF(*fill))
-        palette.setColor(QtGui.QPalette.WindowText, QtGui.QColor.fromRgbF(*ink))
-    label.setPalette(palette)
+        ground, letters = (", ".join(str(round(255 * a)) for a in c) for c in (fill, ink))
+        sheet = f"background-color: rgb({ground}); color: rgb({letters});"
+    label.setStyleSheet(sheet)

@@ -28,6 +28,7 @@ NEAR = 14.0
 MORE = "00 more: outside this view, or no room"
 CACHED = coin.SoGLRenderAction, coin.SoGetBoundingBoxAction
 ScaleOf = Callable[[tuple[int, int]], float]
+CoveredOf = Callable[[tuple[int, int]], tuple[Box, ...]]
 
 
 def plain_scale(size: tuple[int, int]) -> float:
@@ -40,14 +41,18 @@ class Scene:
 
     Independent of documents: ``show`` takes notes, an interference solid and a gap map. A view that
     draws the scene lays it out first for its own camera, which costs nothing while the camera
-    rests. ``scale_of`` gives the size of text in a picture of so many pixels, ``placement_of`` the
-    FreeCAD placement of the body frame.
+    rests. ``scale_of`` gives the size of text in a picture of so many pixels, ``covered_of`` what
+    lies over such a view, ``placement_of`` the FreeCAD placement of the body frame.
     """
 
     def __init__(
-        self, *, scale_of: ScaleOf = plain_scale, placement_of: Callable[[], Any] | None = None
+        self,
+        *,
+        scale_of: ScaleOf = plain_scale,
+        placement_of: Callable[[], Any] | None = None,
+        covered_of: CoveredOf = lambda _: (),
     ) -> None:
-        self._scale_of, self._placement_of = scale_of, placement_of
+        self._scale_of, self._placement_of, self._covered_of = scale_of, placement_of, covered_of
         self._labels: dict[str, Label] = {}
         self._arrows: dict[str, Arrow] = {}
         self._notes: tuple[Note, ...] = ()
@@ -57,7 +62,7 @@ class Scene:
         self._is_stale, self._units, self._remark = False, Units.MM, ""
         self._states: frozenset[Any] = SHOWN_AT_FIRST
         self._gaps = True
-        self._laid_out: tuple[bytes, float] | None = None
+        self._laid_out: tuple[bytes, float, tuple[Box, ...]] | None = None
         self.clash, self.map = Interference(), Map()
         self.head, self.bar = Panel("NeckFit_headline"), Panel("NeckFit_scale")
         self._pointer_group, self._arrow_group = nodes.separator(), nodes.separator()
@@ -169,17 +174,17 @@ class Scene:
 
     def lay_out(self, sight: Sight) -> bool:
         """Place everything for one view; False where it stands so already."""
-        scale = self._scale_of(sight.size)
-        if self._laid_out == (sight.key, scale):
+        scale, covered = self._scale_of(sight.size), self._covered_of(sight.size)
+        if self._laid_out == (sight.key, scale, covered):
             return False
-        self._laid_out = (sight.key, scale)
+        self._laid_out = (sight.key, scale, covered)
         for label in self._labels.values():
             label.hide()
         inside = [note for note in self._shown if _is_inside(note, sight)]
         loose = [note for note in self._shown if note.place is None]
         taken = self._place_panels(sight, scale, hidden=0)
         taken += self._place_loose(sight, scale, loose, taken)
-        self._place_labels(sight, scale, inside, tuple(taken))
+        self._place_labels(sight, scale, inside, (*taken, *covered))
         hidden = sum(self._labels[note.id].box is None for note in self._shown)
         if hidden:
             self._place_panels(sight, scale, hidden=hidden)
@@ -268,6 +273,15 @@ class Scene:
             return None
         heights = sight.pixels(self._bounds)[:, 1]
         return float(heights.min()), float(heights.max())
+
+    @property
+    def shown_notes(self) -> tuple[Note, ...]:
+        """The notes that have a label, worst first, whether it finds room in a view or not."""
+        return self._shown
+
+    def forget_looks(self) -> None:
+        """Paint every label anew when it is shown next: the palette changed."""
+        self._labels = {}
 
     def label(self, finding_id: str) -> Shown:
         """What the label of a finding shows; raises KeyError where it has none."""

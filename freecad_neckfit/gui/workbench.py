@@ -1,16 +1,24 @@
-"""Toolbars and menu of the workbench."""
+"""Toolbars, menu and preferences of the workbench."""
 
 from __future__ import annotations
 
 from typing import Any
 
+import FreeCADGui
+
+from . import preferences
+from .annotations.palette import choose
 from .commands import ALL, GROUPS
-from .commands.command import register
+from .commands.command import ICONS, register
+from .preferences_page import PreferencesPage
 from .translate import tr
 
 
 def furnish(workbench: Any) -> None:
-    """Register all commands and lay them out in toolbars and menu."""
+    """Register all commands and lay them out in toolbars and menu; add the preferences page."""
+    FreeCADGui.addIconPath(str(ICONS))
+    FreeCADGui.addPreferencePage(PreferencesPage, "NeckFit")
+    choose(preferences.palette())
     for command in ALL:
         register(command)
     menu: list[str] = []
@@ -18,4 +26,4 @@ def furnish(workbench: Any) -> None:
         names = [command.name for command in group.commands]
         workbench.appendToolbar(tr(group.title), names)
         menu += (["Separator"] if menu else []) + names
-    workbench.appendMenu(tr("&NeckFit"), menu)
+    workbench.appendMenu(tr("Nec&kFit"), menu)

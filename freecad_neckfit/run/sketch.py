@@ -24,7 +24,7 @@ def outline_segments(path: Path) -> list[Segment]:
     None on its way. Raises BadInput where the file cannot be opened, holds no sketch or several, or
     where the sketch is not one closed wire of lines and arcs parallel to the XY plane.
     """
-    with _opened(path) as document:
+    with opened(path) as document:
         sketches = [o for o in document.Objects if o.isDerivedFrom("Sketcher::SketchObject")]
         if len(sketches) != 1:
             raise BadInput(f"{path}: holds {len(sketches)} sketches; leave the outline's only.")
@@ -32,7 +32,8 @@ def outline_segments(path: Path) -> list[Segment]:
 
 
 @contextmanager
-def _opened(path: Path) -> Iterator[Any]:
+def opened(path: Path) -> Iterator[Any]:
+    """The document of a file that no screen shows, closed in the end; raises BadInput."""
     if not path.is_file():
         raise BadInput(f"{path}: there is no such file.")
     active = FreeCAD.ActiveDocument

@@ -56,11 +56,30 @@ _LOOKS = {
     State.ABSENT: Look(GREY, BLACK, SOLID, _CIRCLE, 1),
 }
 _STALE_FILL = _hex(0xC8C8C8)
+_DARK, _LIGHT = _hex(0x4A4A4A), _hex(0xD9D9D9)
+_GREYS = {
+    State.INTERFERES: (BLACK, WHITE),
+    State.TOO_LITTLE: (_DARK, WHITE),
+    State.TOO_MUCH: (_DARK, WHITE),
+    State.TOUCHES: (_LIGHT, BLACK),
+    State.WATCH: (_LIGHT, BLACK),
+}
+"""Fill and ink without colour, for print: the worse, the darker; all others white."""
+PALETTES = ("colour", "grey")
+_chosen = [PALETTES[0]]
+
+
+def choose(name: str) -> None:
+    """Use a palette of ``PALETTES`` from now on; an unknown name counts as the first."""
+    _chosen[0] = name if name in PALETTES else PALETTES[0]
 
 
 def look_of(state: State, *, stale: bool = False) -> Look:
     """The look of a state; a finding that is out of date is grey and dotted, whatever it said."""
     look = _LOOKS[state]
+    if _chosen[0] == "grey":
+        fill, ink = _GREYS.get(state, (WHITE, BLACK))
+        look = Look(fill, ink, look.pattern, look.corners, look.border)
     if not stale:
         return look
     return Look(_STALE_FILL, INK, DOTTED, look.corners, 2)

@@ -4,7 +4,25 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from . import adopt, check, fit, mend, options, seasons, tolerances, window
+from . import (
+    adopt,
+    check,
+    compare,
+    drawing,
+    findings,
+    fit,
+    job_file,
+    mend,
+    new_joint,
+    options,
+    package,
+    repair,
+    sample,
+    seasons,
+    show,
+    tolerances,
+    window,
+)
 from .command import Command
 
 
@@ -17,8 +35,28 @@ class Group:
 
 
 GROUPS = (
-    Group("NeckFit parts", (adopt.COMMAND,)),
-    Group("NeckFit check", (check.COMMAND, fit.COMMAND)),
+    Group(
+        "NeckFit joint",
+        (
+            sample.COMMAND,
+            new_joint.COMMAND,
+            adopt.COMMAND,
+            job_file.OPEN,
+            job_file.WRITE,
+            repair.COMMAND,
+        ),
+    ),
+    Group(
+        "NeckFit check",
+        (
+            check.COMMAND,
+            check.RECHECK,
+            fit.COMMAND,
+            findings.PREVIOUS,
+            findings.NEXT,
+            compare.COMMAND,
+        ),
+    ),
     Group(
         "NeckFit decide",
         (
@@ -29,6 +67,8 @@ GROUPS = (
             seasons.COMMAND,
         ),
     ),
+    Group("NeckFit show", show.COMMANDS),
+    Group("NeckFit shop", (drawing.COMMAND, package.COMMAND)),
 )
 """In the order of toolbars and menu."""
 ALL = tuple(command for group in GROUPS for command in group.commands)

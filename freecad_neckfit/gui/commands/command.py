@@ -81,6 +81,8 @@ class Shell:
         c, document = self.command, FreeCAD.ActiveDocument
         if document is None:
             return c.makes_document
+        if c.step and FreeCADGui.Control.activeDialog():
+            return False  # the panel has a step of its own under way, which this would end
         selection = selected(document)
         is_possible = c.makes_document or c.possible(document, selection)
         if c.checked is not None:

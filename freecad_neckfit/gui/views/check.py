@@ -8,15 +8,19 @@ from pathlib import Path
 from typing import Any
 
 import FreeCAD
+import FreeCADGui
 
 from ... import __file__ as package_file
 from ...features.make import parts_of
 from ...job.quantity import Units
 from ...run.finding import State
+from .. import preferences
 from ..annotations.gap_map import GapField, gap_field
 from ..annotations.notes import Note, element_of, note_of
 from ..annotations.scene import Scene
+from ..translate import tr
 from . import selection
+from .covered import covered
 from .text_size import text_scale
 
 ICONS = Path(package_file).parent.parent / "resources" / "icons"
@@ -47,6 +51,7 @@ class CheckView:
         self.scene = Scene(
             scale_of=text_scale(vobj.Object.Document.Name),
             placement_of=lambda: _placement(vobj.Object),
+            covered_of=covered(vobj.Object.Document.Name),
         )
         vobj.addDisplayMode(self.scene.node, MODE)
         selection.watch()
@@ -59,6 +64,8 @@ class CheckView:
         self.refresh(obj)
         if prop in ("Stale", "Findings"):
             obj.ViewObject.signalChangeIcon()
+        if prop == "Stale" and obj.Stale and preferences.warns_of_stale():
+            _say_stale(obj)
 
     def show_meanwhile(self, notes: Sequence[Note], remark: str) -> None:
         """Show these notes, and no longer what the object's properties say, until ``come_back``."""
@@ -128,6 +135,12 @@ class CheckView:
     __setstate__ = loads
 
 
+def _say_stale(obj: Any) -> None:
+    """In the status bar, for as long as it takes to read."""
+    words = tr("{}: the findings are out of date; check the joint again.")
+    FreeCADGui.getMainWindow().statusBar().showMessage(words.format(obj.Joint.Label), 8000)
+
+
 def notes_of(obj: Any, units: Units) -> list[Note]:
     """The notes on the findings kept in a check object; none where there are none yet."""
     text = getattr(obj, "Findings", "")
@@ -149,9 +162,12 @@ _INCH_SCHEMAS = (2, 3, 5, 7)
 
 
 def units_of(obj: Any) -> Units:
-    """The unit system that the object states, else the one FreeCAD is set to."""
+    """The unit system that the object states, else the preferred one, else FreeCAD's."""
     if hasattr(obj, "Units"):
         return Units(str(obj.Units))
+    preferred = preferences.units()
+    if preferred is not None:
+        return preferred
     schema = getattr(obj.Document, "UnitSystem", None)
     names = obj.Document.getEnumerationsOfProperty("UnitSystem") if schema is not None else None
     if names:

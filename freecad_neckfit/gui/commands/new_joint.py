@@ -1,0 +1,30 @@
+"""The command that makes a new joint."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from .chosen import joints_of
+from .command import Command, Selection
+from .macro import call
+
+
+def _run(document: Any, _: Selection) -> None:
+    from ..preferences import shop_defaults
+    from ..views.look import look_at
+
+    before = set(joints_of(document))
+    defaults = shop_defaults()
+    call("features.acts", "new_joint", document, *([defaults] if defaults else []))
+    look_at(next(j for j in joints_of(document) if j not in before))
+
+
+COMMAND = Command(
+    name="NeckFit_New",
+    menu="&New joint",
+    tip="Add a joint at default values, or at the shop's own as the preferences name them",
+    icon="new_joint.svg",
+    shortcut="N, N",
+    run=_run,
+    makes_document=True,
+)

@@ -1,0 +1,94 @@
+"""A table to type what was measured beside what was stated."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from PySide import QtCore, QtGui
+
+from ...job.bounds import in_bounds
+from ...job.parameters import ALL
+from ...job.quantity import Kind, Units, read_value
+from ...job.show import entry_value, show_value
+from ..translate import tr
+
+GROUPS = ("pocket", "neck", "body", "plate", "screws")
+"""What a workbench and calipers tell of."""
+KEYS = tuple(
+    p.key
+    for group in GROUPS
+    for p in ALL.values()
+    if p.group == group and p.kind in (Kind.LENGTH, Kind.ANGLE) and not p.many
+)
+NAME, NOMINAL, TYPED = range(3)
+
+
+class MeasuredTable(QtGui.QTableWidget):
+    """Rows of parameters; ``changed`` is sent when one was typed. Empty cells count as nominal."""
+
+    changed = QtCore.Signal()
+
+    def __init__(self, *, units: Units) -> None:
+        super().__init__(len(KEYS), 3)
+        self.setObjectName("NeckFitMeasured")
+        self._units, self._is_filling = units, False
+        self.setHorizontalHeaderLabels([tr("Measure"), tr("nominal"), tr("measured")])
+        self.verticalHeader().hide()
+        self.horizontalHeader().setSectionResizeMode(QtGui.QHeaderView.Stretch)
+        for row, key in enumerate(KEYS):
+            p = ALL[key]
+            self._set(row, NAME, key.replace(".", ": ").replace("_", " "), tip=p.meaning)
+            self._set(row, NOMINAL, "")
+            self._set(row, TYPED, "", tip=p.where, editable=True)
+        self.itemChanged.connect(self._typed)
+
+    def tell(self, nominal: Mapping[str, Any]) -> None:
+        """Show what is stated now."""
+        for row, key in enumerate(KEYS):
+            value = nominal.get(key)
+            text = "-"
+            if isinstance(value, float | int):
+                text = show_value(float(value), kind=ALL[key].kind, units=self._units)
+            self._set(row, NOMINAL, text)
+
+    def take(self, values: Mapping[str, Any]) -> None:
+        """Fill in values (inner units) as if typed; keys that have no row are left out."""
+        for row, key in enumerate(KEYS):
+            value = values.get(key)
+            if value is not None:
+                text = entry_value(float(value), kind=ALL[key].kind, units=self._units)
+                self._set(row, TYPED, text, editable=True)
+
+    def values(self) -> dict[str, float]:
+        """What was typed, in inner units. Raises BadInput, naming the measure."""
+        found: dict[str, float] = {}
+        for row, key in enumerate(KEYS):
+            text = self.item(row, TYPED).text().strip()
+            if text:
+                found[key] = _read(key, text, self._units)
+        return found
+
+    def _set(
+        self, row: int, column: int, text: str, *, tip: str = "", editable: bool = False
+    ) -> None:
+        self._is_filling = True
+        try:
+            item = QtGui.QTableWidgetItem(text)
+            if not editable:
+                item.setFlags(QtCore.Qt.ItemIsEnabled | QtCore.Qt.ItemIsSelectable)
+            item.setToolTip(tr(tip) if tip else text)
+            self.setItem(row, column, item)
+        finally:
+            self._is_filling = False
+
+    def _typed(self, _item: Any) -> None:
+        if not self._is_filling:
+            self.changed.emit()
+
+
+def _read(key: str, text: str, units: Units) -> float:
+    p = ALL[key]
+    value = read_value(text, kind=p.kind, bare=units, name=key)
+    in_bounds(p, value, raw=text, name=key, units=units)
+    return float(value)  # type: ignore[arg-type] # these kinds are numbers

@@ -1,0 +1,43 @@
+"""Where the camera looks."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import FreeCAD
+import FreeCADGui
+from pivy import coin
+
+HEIGHT = 150.0
+"""Height of what is seen [mm] when a new joint is shown: pocket, overhang and pickups."""
+ISOMETRIC = (0.424708, 0.17592, 0.339851, 0.820473)
+"""Rotation of FreeCAD's isometric view."""
+
+
+def look_at(joint: Any) -> None:
+    """Turn the view to the joint in FreeCAD's isometric direction, near enough to read labels."""
+    camera = _camera(joint.Document)
+    if camera is None:
+        return
+    camera.orientation = coin.SbRotation(*ISOMETRIC)
+    centre_on(joint, (0.0, 0.0, 0.0))
+    if hasattr(camera, "height"):
+        camera.height = HEIGHT
+
+
+def centre_on(joint: Any, place: tuple[float, float, float]) -> None:
+    """Bring a place [mm, body frame] into the middle of the view without turning or zooming."""
+    camera = _camera(joint.Document)
+    if camera is None:
+        return
+    at = joint.getGlobalPlacement().multVec(FreeCAD.Vector(*place))
+    ahead = camera.orientation.getValue().multVec(coin.SbVec3f(0, 0, -1))
+    camera.position = coin.SbVec3f(at.x, at.y, at.z) - ahead * camera.focalDistance.getValue()
+
+
+def _camera(document: Any) -> Any:
+    found = FreeCADGui.getDocument(document.Name)
+    views = found.mdiViewsOfType("Gui::View3DInventor") if found is not None else []
+    active = getattr(found, "ActiveView", None)
+    view = active if hasattr(active, "getCameraNode") else (views[0] if views else None)
+    return view.getCameraNode() if view is not None else None

@@ -97,8 +97,10 @@ def _wider_on_arc(outline: Outline, edge: Edge, *, low: Array, high: Array) -> S
     past = (edge.at(outline.arc_x) - outline.arc_y) / slope
     half_chord = np.sqrt(np.maximum(np.square(outline.radius) - np.square(past), 0.0))
     cross = outline.arc_x + (half_chord - past * edge.taper) / slope
+    # A fretboard narrower than the straight part of the end is wider only past that.
+    cross = np.where(past < 0, outline.end, cross)
     first = np.where(past >= outline.radius, low, np.maximum(low, cross))
-    return Stretch(first, np.where(past <= -outline.radius, first, high))
+    return Stretch(first, high)
 
 
 def _wider_on_side(outline: Outline, edge: Edge, *, low: Array, high: Array) -> Stretch:

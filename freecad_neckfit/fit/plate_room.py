@@ -7,9 +7,13 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from ..job.arrays import Array
+from .board_edge import Edge, Stretch, cutout_outline
+from .cutout import Wall, straight_sides
+from .dips import dip
+from .mount import bare_top
 from .outline import heel_outline
-from .sides import corner_room, end_room, height_at, side_room
-from .sunk import board_in_cutout, cutout
+from .sides import corner_room, end_room, height_at
+from .sunk import board_in_cutout
 
 if TYPE_CHECKING:
     from .case import Case
@@ -18,33 +22,102 @@ if TYPE_CHECKING:
 def plate_room(case: Case) -> Array:
     """Least signed room [mm] from the plate's cut-out to the heel, and to a fretboard sunk into it.
 
-    Infinite where neither reaches down to the plate.
+    To the cut-out's straight sides, and unless it is kept clear of the overhang, which opens it
+    there, to its end and corners, if all of the heel's end and corners reach up to the plate. A
+    plate kept on one side is as near as a whole one. Infinite where neither heel nor fretboard
+    reaches down to the plate.
     """
+    found = np.minimum(case.once(board_in_cutout).value, _heel_beside(case))
+    return np.minimum(found, _heel_end(case)) if case.plate_under_overhang else found
+
+
+def _heel_beside(case: Case) -> Array:
+    """Room beside the heel's straight sides, as far as they reach up to the plate."""
+    top = _heel_edge(case, z=case["neck.glue_line"])
+    under = dip(case, z=case["neck.glue_line"], edge=top, rise=case["finish.top"])
+    best: Array = np.inf
+    for wall in case.once(straight_sides):
+        first, last = _common(case, wall)
+        for part in (Stretch(first, np.minimum(last, under.first)),
+                     Stretch(np.maximum(first, under.last), last)):  # fmt: skip
+            there = part.first < part.last
+            if np.any(there):
+                shown = Stretch(*(np.where(there, x, 0.0) for x in part))
+                best = np.minimum(best, np.where(there, _least(case, wall, shown), np.inf))
+    return best
+
+
+def _common(case: Case, wall: Wall) -> Stretch:
+    """Body-frame X along which the heel's straight side runs beside the wall."""
+    seated, z = case.seated, case["neck.glue_line"]
+    start = seated.x0 - z * seated.sin
+    meet = start + case.once(heel_outline).meet * seated.cos
+    heel = start - case["neck.heel_length"] * seated.cos
+    return Stretch(np.maximum(wall.there.first, heel), np.minimum(wall.there.last, meet))
+
+
+def _least(case: Case, wall: Wall, part: Stretch) -> Array:
+    """Room changes evenly along side and height: at the ends, the plate's underside and top."""
+    best: Array = np.inf
     low = case["finish.top"]
-    high = low + case["plate.thickness"]
-    z_low, z_high = (height_at(case, x=0.0, rise=rise) for rise in (low, high))
-    reaches = z_low < case["neck.glue_line"]
-    heel = np.where(reaches, _heel_room(case, low=low, high=high, levels=(z_low, z_high)), np.inf)
-    return np.minimum(heel, case.once(board_in_cutout).value)
+    for x in (part.first, part.last):
+        for rise in (low, low + case["plate.thickness"]):
+            z = _height(case, x=x, y=wall.half, rise=rise)
+            room = wall.half + wall.taper * x - _heel_edge(case, z=z).at(x)
+            best = np.minimum(best, room / np.sqrt(1 + np.square(wall.taper)))
+    return best
 
 
-def _heel_room(case: Case, *, low: Array, high: Array, levels: tuple[Array, Array]) -> Array:
-    """Room to the cut-out; where it also clears the overhang, to the pocket's outline and a box.
+def _heel_edge(case: Case, *, z: Array) -> Edge:
+    """The heel's straight side at neck height z as a line over the body."""
+    heel, seated = case.once(heel_outline), case.seated
+    at_zero = (z * seated.sin - seated.x0) / seated.cos
+    return Edge(heel.half + heel.taper * at_zero, heel.taper / seated.cos)
 
-    Where box and outline cross beside the heel's corner the room is told on the safe side.
+
+def _height(case: Case, *, x: Array, y: Array, rise: Array) -> Array:
+    """Neck-frame z [mm] of the heel where it is ``rise`` over the top at body-frame (X, Y)."""
+    seated = case.seated
+    big_z = bare_top(case, x=x, y=y) + rise
+    z = (big_z - seated.z0) * seated.cos - (x - seated.x0) * seated.sin
+    return np.clip(z, case["neck.heel_edge"], case["neck.glue_line"])
+
+
+def _heel_end(case: Case) -> Array:
+    """Room before the heel's end and about its corners, if all of them reach up to the plate.
+
+    A curved top is lower at the corners than on the centreline: there the plate begins lowest.
     """
-    opening = case.once(cutout)
-    side = side_room(case, around=opening.outline, low=low, high=high).value
-    end = end_room(case, around=opening.outline, levels=levels, leaning=False).value
+    around, heel = case.once(cutout_outline), case.once(heel_outline)
+    low, high = case["finish.top"], case["finish.top"] + case["plate.thickness"]
+    wide = np.minimum(heel.side(heel.meet), around.side(around.meet))
+    levels = _end_height(case, y=wide, rise=low), _end_height(case, y=0.0, rise=high)
+    end = end_room(case, around=around, levels=levels, leaning=False).value
     corner = np.minimum(*(
-        corner_room(case, around=opening.outline, z=z, leaning=False) for z in levels
+        corner_room(case, around=around, z=_end_height(case, y=wide, rise=rise), leaning=False)
+        for rise in (low, high)
     ))  # fmt: skip
-    if opening.box is None:
-        return np.minimum(np.minimum(side, end), corner)
-    half, box_end = opening.box
-    heel = case.once(heel_outline)
-    beside = half - np.maximum(heel.side(heel.meet), heel.side(-case["pocket.length"]))
-    before = box_end - np.maximum(*(case.seated.to_body(x=0.0, z=z)[0] for z in levels))
-    sides = np.maximum(side, beside)
-    return np.minimum(np.minimum(sides, np.maximum(end, before)),
-                      np.maximum(corner, np.minimum(beside, before)))  # fmt: skip
+    return np.where(_end_reaches(case), np.minimum(end, corner), np.inf)
+
+
+def _end_reaches(case: Case) -> Array:
+    """Whether the heel's end, and its sides where its corners begin, are higher than the top."""
+    heel, glue = case.once(heel_outline), case["neck.glue_line"]
+    reaches: Array = True
+    for x, y in ((0.0, 0.0), (heel.meet, heel.side(heel.meet))):
+        big_x, big_z = case.seated.to_body(x=x, z=glue)
+        reaches = reaches & (big_z > bare_top(case, x=big_x, y=y) + case["finish.top"])
+    return reaches
+
+
+def _end_height(case: Case, *, y: Array, rise: Array) -> Array:
+    """Neck-frame z [mm] of the heel's end where it is ``rise`` over the top, ``y`` from the middle.
+
+    Taken where the end's bottom stands: the top hardly climbs on the way up from there.
+    """
+    if case["body.top"] == "flat":
+        return height_at(case, x=0.0, rise=rise)
+    big_x = case.seated.x0 - case["neck.glue_line"] * case.seated.sin
+    bare = bare_top(case, x=big_x, y=y)
+    z = (bare + rise - case.seated.z0) / case.seated.cos
+    return np.clip(z, case["neck.heel_edge"], case["neck.glue_line"])

@@ -7,9 +7,9 @@ from typing import TYPE_CHECKING, NamedTuple
 import numpy as np
 
 from ..job.arrays import Array
+from .cutout import cutout
 from .overhang import least_room
 from .pickup_box import neck_pickup
-from .sunk import cutout
 
 if TYPE_CHECKING:
     from .case import Case
@@ -33,7 +33,7 @@ def tool_room(case: Case) -> Path:
     found = _over(case, z=z, start=0.0, plate=0.0)
     if case.plate_there:
         opening = case.once(cutout)
-        start = opening.outline.end if opening.box is None else opening.box[1]
+        start = opening.outline.end if opening.box is None else opening.box.end
         found = _lower(found, _over(case, z=z, start=start, plate=case["plate.thickness"]))
     if case["pickup_neck.fitted"]:
         found = _lower(found, _over_pickup(case, z=z))

@@ -1,4 +1,9 @@
-"""Room around a fretboard that sinks below the top, or below the cover plate's top."""
+"""Room beside a fretboard that sinks below the top, or below the cover plate's top.
+
+Counted are the fretboard's two long lower edges against the straight sides of what they sink
+into, neck centred. Ends and corners are not: what stands over the top or the plate there has its
+own room in height, see the overhang's room.
+"""
 
 from __future__ import annotations
 
@@ -7,115 +12,89 @@ from typing import TYPE_CHECKING, NamedTuple
 import numpy as np
 
 from ..job.arrays import Array
-from .board_edge import board_edge, cutout_outline, top_outline
-from .mount import bare_top
-from .outline import Outline
+from .board_edge import Edge, Level, Stretch, board_edge
+from .board_low import levels
+from .cutout import Wall, straight_sides
+from .dips import dip
+from .outline import pocket_outline
 
 if TYPE_CHECKING:
     from .case import Case
 
+FLUSH = 0.0075
+"""How deep [mm] an edge must lie below the top to count as sunk; touching it is not."""
+
 
 class Sunk(NamedTuple):
-    """Least plan room [mm] (infinite where nothing sinks) and the neck-frame x and z of it."""
+    """Least plan room [mm], infinite where nothing sinks, and the body-frame X, Y, Z of it."""
 
     value: Array
     x: Array
+    y: Array
     z: Array
 
 
-class Opening(NamedTuple):
-    """What the fretboard sinks into: an outline, perhaps widened by a box for the overhang.
-
-    ``box``: half width and end X of that box [mm], or None.
-    """
-
-    outline: Outline
-    box: tuple[Array, Array] | None
-
-
 def around_board(case: Case) -> Sunk:
-    """Least plan room [mm] from the fretboard to the pocket's edge and to the plate's cut-out.
+    """Least plan room [mm] from the fretboard's sides to the pocket's and the plate's cut-out's.
 
-    Counted only where the fretboard's lowest level, binding included, lies below the finished
-    top, or below the plate's top. Negative: the shift in the plan that would free it.
+    Square to those sides, finish on the pocket's walls taken off. Counted where the fretboard's
+    lower edge, binding included, lies more than ``FLUSH`` below the finished top, or below the
+    plate's top. Negative: the fretboard is as much too wide on each side.
     """
-    found = _into(case, Opening(case.once(top_outline), None), rise=case["finish.top"])
-    if not case.plate_there:
-        return found
-    return _smaller(found, board_in_cutout(case))
+    found = _beside(case, case.once(_pocket_sides), rise=case["finish.top"])
+    return _smaller(found, case.once(board_in_cutout)) if case.plate_there else found
 
 
 def board_in_cutout(case: Case) -> Sunk:
-    """Least plan room [mm] from the fretboard to the plate's cut-out, where it sinks into it."""
+    """Least plan room [mm] from the fretboard's sides to the cut-out's, where it sinks into it."""
     rise = case["finish.top"] + case["plate.thickness"]
-    return _into(case, case.once(cutout), rise=rise)
+    return _beside(case, case.once(straight_sides), rise=rise)
 
 
-def cutout(case: Case) -> Opening:
-    """The cover plate's cut-out; it also clears the overhang unless the plate runs under that."""
-    outline = case.once(cutout_outline)
-    if case.plate_under_overhang:
-        return Opening(outline, None)
-    clearance = case["plate.clearance"]
-    top, under = (
-        case.seat.to_body(x=case["neck.overhang"], z=case[key])[0]
-        for key in ("neck.height", "neck.underside")
-    )
-    return Opening(outline, (case["neck.width_end"] / 2 + clearance,
-                             np.maximum(top, under) + clearance))  # fmt: skip
+def _pocket_sides(case: Case) -> tuple[Wall, ...]:
+    plan = pocket_outline(case)
+    half = plan.half - case["finish.wall"] * plan.stretch
+    return (Wall(half, plan.taper, Stretch(-case["pocket.length"], plan.meet)),)
 
 
-def _into(case: Case, opening: Opening, *, rise: Array) -> Sunk:
-    mouth = case.seat.x_to_neck(big_x=-case["pocket.length"], z=case["neck.glue_line"])
-    hang = case["neck.binding"] if np.any(case["neck.binding_width"] > 0) else 0.0
-    hang = np.where(case["neck.binding_width"] > 0, hang, 0.0)
-    end = case["neck.overhang"]
-    heel = _over_stretch(case, opening, z=case["neck.glue_line"], first=mouth,
-                         last=np.zeros(()), rise=rise)  # fmt: skip
-    over = _over_stretch(case, opening, z=case["neck.underside"] - hang, first=np.zeros(()),
-                         last=end, rise=rise)  # fmt: skip
-    return _smaller(heel, over._replace(value=np.where(end > 0, over.value, np.inf)))
+def _beside(case: Case, walls: tuple[Wall, ...], *, rise: Array) -> Sunk:
+    best: Sunk | None = None
+    for level, edge in case.once(_low_edges):
+        sunk = dip(case, z=level.z, edge=edge, rise=rise - FLUSH)
+        low = np.maximum(sunk.first, _big_x(case, level.first, level.z))
+        high = np.minimum(sunk.last, _big_x(case, level.last, level.z))
+        for wall in walls:
+            best = _smaller(best, _least(case, wall, level, edge, low=low, high=high))
+    assert best is not None  # noqa: S101  (a fretboard has a level, a pocket has sides)
+    return best
 
 
-def _over_stretch(
-    case: Case, opening: Opening, *, z: Array, first: Array, last: Array, rise: Array
-) -> Sunk:
-    """One level from ``first`` to ``last``: the part that lies lower than ``rise`` over the top.
-
-    Its depth is taken as even between the ends, which is exact over a flat top.
-    """
-    at_first, at_last = (_depth(case, x=x, z=z, rise=rise) for x in (first, last))
-    sinks = (at_first > 0) | (at_last > 0)
-    if not np.any(sinks):
-        return Sunk(np.full(np.shape(sinks), np.inf), last, z)
-    fall = at_first - at_last
-    share = at_first / np.where(fall == 0, 1.0, fall)
-    crossing = first + (last - first) * np.clip(share, 0.0, 1.0)
-    begin = np.where(at_first > 0, first, crossing)
-    stop = np.where(at_last > 0, last, crossing)
-    best = _smaller(
-        Sunk(_room(case, opening, x=begin, z=z), begin, z),
-        Sunk(_room(case, opening, x=stop, z=z), stop, z),
-    )
-    return best._replace(value=np.where(sinks, best.value, np.inf))
+def _low_edges(case: Case) -> tuple[tuple[Level, Edge], ...]:
+    """The fretboard's lowest levels, binding included, and its edge at each."""
+    bound = case["neck.binding_width"] > 0
+    hang = np.where(bound, case["neck.binding"], 0.0) if np.any(bound) else 0.0
+    return tuple((level, board_edge(case, z=level.z)) for level in levels(case, drop=hang))
 
 
-def _depth(case: Case, *, x: Array, z: Array, rise: Array) -> Array:
-    big_x, big_z = case.seated.to_body(x=x, z=z)
-    return bare_top(case, x=big_x, y=0.0) + rise - big_z
+def _least(case: Case, wall: Wall, level: Level, edge: Edge, *, low: Array, high: Array) -> Sunk:
+    """Room changes evenly along a straight side, so it is least at one end."""
+    first, last = np.maximum(low, wall.there.first), np.minimum(high, wall.there.last)
+    there = first < last
+    if not np.any(there):
+        return Sunk(np.full(np.shape(there), np.inf), 0.0, 0.0, 0.0)
+    spare, rate = wall.half - edge.half, wall.taper - edge.taper
+    x = np.where(there, np.where(rate < 0, last, first), 0.0)
+    room = np.where(there, (spare + rate * x) / np.sqrt(1 + np.square(wall.taper)), np.inf)
+    z = case.seated.z0 + (x - case.seated.x0) * (case.seated.sin / case.seated.cos)
+    return Sunk(room, x, edge.at(x), z + level.z / case.seated.cos)
 
 
-def _room(case: Case, opening: Opening, *, x: Array, z: Array) -> Array:
-    """Plan room at the fretboard's edge; toward the bridge of the opening it is negative."""
-    big_x = case.seated.to_body(x=x, z=z)[0]
-    edge = board_edge(case, z=z).at(big_x)
-    room = -opening.outline.farthest(x=big_x, y=edge)
-    if opening.box is None:
-        return room
-    half, end = opening.box
-    return np.maximum(room, np.minimum(half - edge, end - big_x))
+def _big_x(case: Case, x: Array, z: Array) -> Array:
+    return case.seated.x0 + x * case.seated.cos - z * case.seated.sin
 
 
-def _smaller(one: Sunk, other: Sunk) -> Sunk:
-    less = other.value < one.value
-    return Sunk(*(np.where(less, b, a) for a, b in zip(one, other, strict=True)))
+def _smaller(best: Sunk | None, other: Sunk) -> Sunk:
+    if best is None:
+        return other
+    less = other.value < best.value
+    return Sunk(*(np.where(less, b, a) for a, b in zip(best, other, strict=True)))

@@ -11,6 +11,8 @@ SORTS = {
     "strip": {"shim.make": "strip", "shim.strip": 0.7, "seat.end_gap": 0.2},
     "plate": {"plate.cover": "surround", "pocket.depth": 15.7},
     "plate, wide board": {"plate.cover": "surround", "neck.width_end": 58.5, "pocket.angle": 0.8},
+    "plate, narrow board": {"plate.cover": "surround", "neck.width_end": 53.9, "pocket.angle": 2.6,
+                            "plate.clearance": 1.5, "pocket.corner_radius": 0.9},
     "plate kept clear": {"plate.cover": "surround", "plate.under_overhang": False,
                          "pocket.depth": 17.9, "pocket.angle": 0.4},
     "wide board": {"neck.width_end": 57.4, "neck.width_nut": 55.0, "pocket.angle": 0.9},

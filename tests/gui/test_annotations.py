@@ -90,8 +90,8 @@ def test_the_interference_is_drawn_over_the_wood_where_the_parts_share_room(stag
     assert clash["over"]
     # As thick as the interference is deep, down from the plate's top.
     assert clash["high"][2] - clash["low"][2] == pytest.approx(-gap, abs=1e-3)
-    sunk = value(stage, "overhang.side_room")
-    assert clash["high"][0] == pytest.approx(-sunk, abs=0.2)
+    over = value(stage, "overhang.trapped_plate")
+    assert clash["high"][0] == pytest.approx(over, abs=0.2)
     box = [high - low for low, high in zip(clash["low"], clash["high"], strict=True)]
     assert 0 < stage["shared"] < box[0] * box[1] * box[2]
 

@@ -17,7 +17,7 @@ def read(case: Case) -> Reading:
     """Least vertical room [mm] of the binding over top or plate, anywhere.
 
     A binding hangs below the overhang's underside along its edges; over the heel it ends at the
-    glue line.
+    glue line. Cavities and openings past the end wall count as unbroken, as under the overhang.
     """
     bound = case["neck.binding_width"] > 0
     if not np.any(bound):

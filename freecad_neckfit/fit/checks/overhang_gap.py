@@ -12,7 +12,11 @@ from ..reads_joint import COVER, OVER_TOP
 
 
 def read(case: Case) -> Reading:
-    """Least vertical room [mm] under the overhang where X >= 0, over the top and over the plate."""
+    """Least vertical room [mm] under the overhang where X >= 0, over the top and over the plate.
+
+    Over a cavity the top counts as unbroken, and the plate over its openings for pickups: what is
+    routed away there may be filled, and its rim is near.
+    """
     found = case.once(overhang_room)
     return Reading(
         value=found.room,

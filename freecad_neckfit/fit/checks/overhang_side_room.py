@@ -5,7 +5,6 @@ from __future__ import annotations
 import numpy as np
 
 from ...job.quantity import Kind
-from ..board_edge import board_edge
 from ..case import Case
 from ..check import Check, Gravity
 from ..reading import Reading
@@ -15,18 +14,17 @@ from ..sunk import around_board
 
 
 def read(case: Case) -> Reading:
-    """Least plan room [mm] from the fretboard to the edge of the pocket or of the plate's cut-out.
+    """Least plan room [mm] from the fretboard's sides to those of the pocket and the cut-out.
 
-    Only where its lowest level lies below the finished top or the plate's top.
+    Only where its lower edge lies below the finished top or the plate's top; neck centred. Its
+    end, and what stands over the pocket's corners, is told by the rooms in height.
     """
     found = case.once(around_board)
-    big_x, big_z = case.seated.to_body(x=found.x, z=found.z)
-    half = board_edge(case, z=found.z).at(big_x)
     return Reading(
         value=found.value,
         applies=np.isfinite(found.value),
         because="the fretboard nowhere sinks below the top or the plate",
-        place=(big_x, half * case.treble_sign, big_z),
+        place=(found.x, found.y * case.treble_sign, found.z),
     )
 
 
@@ -34,7 +32,7 @@ CHECK = Check(
     id="overhang.side_room",
     title="room around a sunk fretboard",
     unit=Kind.LENGTH,
-    gravity=Gravity.BREAKS,
+    gravity=Gravity.DOES_NOT_GO,
     reads=together(OVER_TOP, COVER, BINDING),
     read=read,
     low=0.0,

@@ -6,7 +6,18 @@ from collections.abc import Callable, Iterable, Mapping
 from functools import partial
 from typing import Any
 
-from . import beside, clashes, floor, rooms, screws, sides, strings, wood
+from . import (
+    beside,
+    board_sides,
+    clashes,
+    floor,
+    plate_heel,
+    rooms,
+    screws,
+    sides,
+    strings,
+    wood,
+)
 from .context import Context
 from .failures import KERNEL_FAILURES
 from .measured import Measured
@@ -18,9 +29,9 @@ KEYS: dict[str, Measure] = {
     "overhang_gap": rooms.overhang_gap,
     "corner_gap": rooms.corner_gap,
     "binding_gap": rooms.binding_gap,
-    "overhang_side": beside.overhang_side,
+    "overhang_side": board_sides.overhang_side,
     "overhang_pickup": beside.overhang_pickup,
-    "plate_heel": beside.plate_heel,
+    "plate_heel": plate_heel.plate_heel,
     "side_bass": sides.side_bass,
     "side_treble": sides.side_treble,
     "end_clearance": sides.end_clearance,

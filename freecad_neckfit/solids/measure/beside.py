@@ -1,52 +1,14 @@
-"""Room beside fretboard, heel and the rod's tool: in pocket, plate cut-out, at the pickup."""
+"""Room from the fretboard's end to the pickup, and under the rod's tool."""
 
 from __future__ import annotations
 
-import numpy as np
-
 from ...job.arrays import FloatArray
 from .context import Context
-from .facets import EMPTY, Facets, joined
+from .facets import Facets, joined
 from .measured import Measured
 from .overlay import overlay
-from .sections import section, signed_room
-from .sides import NUDGE, top_edge
 
 BOARD = ("fretboard", "binding_treble", "binding_bass")
-
-
-def overhang_side(context: Context) -> Measured:
-    """Least plan room [mm] from a sunk fretboard to the pocket's edge and the plate's cut-out.
-
-    Only where the fretboard, binding included, lies below the finished top (or plate's top).
-    """
-    finish = float(context.values["finish.top"])
-    around = _sunk_room(context, finish, *top_edge(context))
-    if context.has("plate"):
-        around = _smaller(around, board_in_cutout(context))
-    return around or Measured.absent("the fretboard does not sink below the top or the plate")
-
-
-def board_in_cutout(context: Context) -> Measured | None:
-    """Plan room [mm] from a fretboard that sinks below the plate's top to its cut-out."""
-    rise = float(context.values["finish.top"]) + float(context.values["plate.thickness"])
-    return _sunk_room(context, rise, *_plate_edge(context))
-
-
-def plate_heel(context: Context) -> Measured:
-    """Least plan room [mm] from the plate's cut-out to the heel, and to a sunk fretboard."""
-    if not context.has("plate"):
-        return Measured.absent("no cover plate is fitted")
-    best = board_in_cutout(context)
-    heel, plate = context.facets("heel"), _plate_sides(context)
-    z = plate.points[:, :, 2]
-    reach = float(heel.points[:, :, 2].max())
-    low, high = float(z.min()) + NUDGE, min(float(z.max()), reach) - NUDGE
-    for level in (low, high) if low < high else ():
-        inner, outer = section(heel, level), section(plate, level)
-        best = _smaller(best, _room(inner[0].reshape(-1, 2), outer, level))
-        best = _smaller(best, _room(outer[0].reshape(-1, 2), inner, level))
-    return best or Measured.absent("neither heel nor fretboard reaches down to the plate")
 
 
 def overhang_pickup(context: Context) -> Measured:
@@ -101,42 +63,6 @@ def _under_tool(context: Context) -> list[tuple[str, Facets, float]]:
 def _board(context: Context) -> Facets:
     found = [context.near(n, context.neck_bounds) for n in BOARD if context.has(n)]
     return joined(found)
-
-
-def _sunk_room(
-    context: Context, rise: float, segments: FloatArray, normal: FloatArray
-) -> Measured | None:
-    """Least signed room of the fretboard where it lies lower than ``rise`` over the bare top."""
-    board = _board(context)
-    corners = board.points.reshape(-1, 3)
-    depth = context.top_height(corners[:, :2]) + rise - corners[:, 2]
-    sunk = board.cut(depth.reshape(-1, 3)) if depth.max() > 1e-6 else EMPTY
-    mouth = float(context.boxes("body")[sorted(context.body_faces.floor), 0].min())
-    points = sunk.clipped(axis=0, at=mouth, above=True).points.reshape(-1, 3)
-    if not len(points):
-        return None
-    room, _ = signed_room(points[:, :2], segments, normal)
-    index = int(room.argmin())
-    return Measured(float(room[index]), _point(points[index]))
-
-
-def _plate_sides(context: Context) -> Facets:
-    plate = context.near("plate", context.neck_bounds)
-    return plate.where(np.abs(plate.normal[:, 2]) < 0.3)
-
-
-def _plate_edge(context: Context) -> tuple[FloatArray, FloatArray]:
-    plate = _plate_sides(context)
-    z = plate.points[:, :, 2]
-    return section(plate, float(z.min() + z.max()) / 2)
-
-
-def _room(points: FloatArray, wall: tuple[FloatArray, FloatArray], level: float) -> Measured | None:
-    if not len(points) or not len(wall[0]):
-        return None
-    room, _ = signed_room(points, *wall)
-    index = int(room.argmin())
-    return Measured(float(room[index]), (float(points[index, 0]), float(points[index, 1]), level))
 
 
 def _smaller(best: Measured | None, other: Measured | None) -> Measured | None:

@@ -10,6 +10,7 @@ from ...job.arrays import FloatArray
 from .columns import highest, next_above
 from .context import Context
 from .facets import Facets, joined
+from .lids import over_cavities, over_openings
 from .measured import Measured, Place
 from .overlay import Overlay, overlay
 from .surfaces import height_on
@@ -20,15 +21,20 @@ NEAR = 0.01
 """Triangles may lie this far [mm] from the curved face they stand for, and more."""
 MOST = 40
 """So many of the nearest common parts are looked up on the surface."""
+UP = 1e-3
+"""Z of a support's normal: the triangles of a hole's upright wall may lean by a tenth of it."""
 BINDINGS = ("binding_treble", "binding_bass")
 
 
 def overhang_gap(context: Context) -> Measured:
-    """Least room [mm] along Z from finished top and plate to the fretboard where X >= 0."""
+    """Least room [mm] along Z from finished top and plate to the fretboard where X >= 0.
+
+    Over a cavity the top counts as unbroken, and the plate over its openings for pickups.
+    """
     board = _down(context, ("fretboard",)).clipped(axis=0, at=0.0, above=True)
     if not len(board):
         return Measured.absent("the fretboard does not reach past the pocket's end wall")
-    return _least(context, board) or Measured.absent("nothing lies under the overhang")
+    return _unbroken(context, board) or Measured.absent("nothing lies under the overhang")
 
 
 def corner_gap(context: Context) -> Measured:
@@ -39,25 +45,34 @@ def corner_gap(context: Context) -> Measured:
 
 
 def binding_gap(context: Context) -> Measured:
-    """Least room [mm] along Z from finished top and plate to the binding, at any X."""
+    """Least room [mm] along Z from finished top and plate to the binding, at any X.
+
+    Cavities and openings past the end wall count as unbroken, as under the overhang.
+    """
     strips = [name for name in BINDINGS if context.has(name)]
     if not strips:
         return Measured.absent("the fretboard has no binding")
-    found = _least(context, _down(context, tuple(strips)))
+    found = _unbroken(context, _down(context, tuple(strips)))
     return found or Measured.absent("the binding stands over neither top nor plate")
 
 
 def supports(context: Context) -> list[tuple[str, Facets, float]]:
     """What may lie under the fretboard: name, upward triangles, and what the finish adds [mm]."""
     return [
-        ("top", context.top, float(context.values["finish.top"])),
+        ("top", context.top.facing(axis=2, sign=1, least=UP), float(context.values["finish.top"])),
         ("plate", context.plate_top, 0.0),
     ]
 
 
 def _down(context: Context, names: tuple[str, ...]) -> Facets:
+    """Downward triangles; a fretboard's end that leans over the top is none of its bottoms."""
     found = [context.near(n, context.neck_bounds, sign=-1) for n in names]
-    return joined(found)
+    return joined(found).facing(axis=2, sign=-1, least=0.5)
+
+
+def _unbroken(context: Context, over: Facets) -> Measured | None:
+    found = (_least(context, over), over_cavities(context, over), over_openings(context, over))
+    return min((m for m in found if m is not None), key=lambda m: m.value, default=None)
 
 
 def _least(context: Context, over: Facets) -> Measured | None:

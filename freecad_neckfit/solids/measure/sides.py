@@ -77,13 +77,13 @@ def _round_end(context: Context) -> Measured:
     points = end.clipped(axis=2, at=top, above=False).points.reshape(-1, 3)
     if not len(points):
         return Measured.unknown("the heel's end does not stand within the pocket")
-    room = _room_in_cylinder(points, surface)
+    room = room_in_cylinder(points, surface)
     index = int(room.argmin())
     x, y, z = (float(a) for a in points[index])
     return Measured(float(room[index]) - _finish(context), (x, y, z))
 
 
-def _room_in_cylinder(points: FloatArray, surface: Any) -> FloatArray:
+def room_in_cylinder(points: FloatArray, surface: Any) -> FloatArray:
     """(k,) plan distance [mm] from points inside a cylinder, upright or nearly, to its wall."""
     axis = np.array(surface.Axis)
     off = points - np.array(surface.Center)

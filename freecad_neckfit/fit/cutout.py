@@ -1,0 +1,79 @@
+"""The cover plate's cut-out: round the pocket, and round the overhang where it is kept clear."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, NamedTuple
+
+import numpy as np
+
+from ..job.arrays import Array
+from .board_edge import Stretch, cutout_outline
+from .outline import Outline
+
+if TYPE_CHECKING:
+    from .case import Case
+
+
+class Box(NamedTuple):
+    """The rectangle that clears the overhang: half its width, and X of its end [mm]."""
+
+    half: Array
+    end: Array
+
+
+class Opening(NamedTuple):
+    """The plate's cut-out: the pocket's plan offset outward, perhaps widened by a box."""
+
+    outline: Outline
+    box: Box | None
+
+
+def cutout(case: Case) -> Opening:
+    """The cover plate's cut-out; it also clears the overhang unless the plate runs under that."""
+    outline = case.once(cutout_outline)
+    if case.plate_under_overhang:
+        return Opening(outline, None)
+    clearance = case["plate.clearance"]
+    top, under = (
+        case.seat.to_body(x=case["neck.overhang"], z=case[key])[0]
+        for key in ("neck.height", "neck.underside")
+    )
+    half = case["neck.width_end"] / 2 + clearance
+    return Opening(outline, Box(half, np.maximum(top, under) + clearance))
+
+
+class Wall(NamedTuple):
+    """A straight side of the cut-out: half width ``half`` + ``taper``·X [mm], where it is."""
+
+    half: Array
+    taper: Array
+    there: Stretch
+
+
+def straight_sides(case: Case) -> tuple[Wall, ...]:
+    """The cut-out's straight sides, each as far as it is the outermost: pocket's, then box's.
+
+    The corner's arc between them is neither. A box that ends within the pocket's own part is
+    told as far as it is wider.
+    """
+    outline, box = case.once(cutout)
+    mouth = -case["pocket.length"]
+    if box is None:
+        return (Wall(outline.half, outline.taper, Stretch(mouth, outline.meet)),)
+    half, taper = outline.half, outline.taper
+    widens, narrows = taper > 0, taper < 0
+    same = (box.half - half) / np.where(taper == 0, 1.0, taper)
+    wider = np.where(taper == 0, half > box.half, False)
+    first = np.where(widens, np.maximum(same, mouth), np.where(narrows | wider, mouth, np.inf))
+    last = np.where(narrows, np.minimum(same, outline.meet), outline.meet)
+    before = Stretch(mouth, np.where(widens, np.minimum(np.minimum(same, outline.meet), box.end),
+                                     -np.inf))  # fmt: skip
+    past = np.square(outline.radius) - np.square(np.maximum(box.half - outline.arc_y, 0.0))
+    on_arc = outline.arc_x + np.sqrt(np.maximum(past, 0.0))
+    beside = np.where(narrows, np.maximum(same, mouth), mouth)
+    emerges = np.where(outline.side(outline.meet) > box.half, on_arc, beside)
+    return (
+        Wall(half, taper, Stretch(first, last)),
+        Wall(box.half, np.zeros(()), before),
+        Wall(box.half, np.zeros(()), Stretch(emerges, box.end)),
+    )

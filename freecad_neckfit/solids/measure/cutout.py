@@ -1,0 +1,112 @@
+"""The walls of a cover plate's cut-out, and those of the pocket, as lines in the plan."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from ...job.arrays import FloatArray
+from .context import Context
+from .facets import Facets
+from .sections import section
+
+ROLES = ("neck", "middle", "bridge")
+AROUND = 3.0
+"""An opening is no more than this [mm] longer than its pickup, at either end."""
+BESIDE = 12.0
+"""How far [mm] beside the pocket the cut-out's sides may stand."""
+UPRIGHT = 0.3
+"""Walls lean less than this (Z of their normal)."""
+
+
+def plate_walls(context: Context) -> Facets:
+    """Upright triangles of the cover plate near the joint: cut-out, openings and rim."""
+    x0, x1, y0, y1 = context.neck_bounds
+    floor = context.boxes("body")[sorted(context.body_faces.floor)]
+    low, high = floor[:, 1].min() - BESIDE, floor[:, 4].max() + BESIDE
+    plate = context.near("plate", (x0, x1, min(y0, float(low)), max(y1, float(high))))
+    return plate.where(np.abs(plate.normal[:, 2]) < UPRIGHT)
+
+
+@dataclass(frozen=True)
+class Line:
+    """A straight wall in the plan: a point on it and its normal (2,), X from and to [mm]."""
+
+    point: FloatArray
+    normal: FloatArray
+    first: float
+    last: float
+
+    def room(self, plan: FloatArray) -> FloatArray:
+        """(k,) signed distance [mm] of plan points (k, 2), positive before the wall."""
+        return np.asarray((plan - self.point) @ self.normal)
+
+
+def cutout_lines(context: Context, *, sign: int) -> list[Line]:
+    """The straight sides of the cover plate's cut-out on the side ``sign`` of the centreline.
+
+    One that runs into a pickup's opening is carried on beside it.
+    """
+    lines = [_line(facets, reach=None) for facets in plate_side(context, sign=sign)]
+    return [_past_pickups(context, line) for line in lines]
+
+
+def _past_pickups(context: Context, line: Line) -> Line:
+    for role in ROLES:
+        if context.has(f"pickup_{role}"):
+            box = context.boxes(f"pickup_{role}")
+            front, back = float(box[:, 0].min()), float(box[:, 3].max())
+            if front - AROUND <= line.last <= back:
+                return replace(line, last=back)
+    return line
+
+
+def pocket_lines(context: Context, *, sign: int) -> list[Line]:
+    """The straight sides of the pocket on the side ``sign``, as far as they go at Z = 0."""
+    walls = context.facets("body", context.body_faces.walls)
+    floor = context.facets("body", context.body_faces.floor)
+    deep = float(floor.points[:, :, 2].max())
+    return [_line(facets, reach=deep) for facets in _plane_sides(context, "body", walls, sign)]
+
+
+def plate_side(context: Context, *, sign: int) -> list[Facets]:
+    """Triangles of each straight side of the cut-out on the side ``sign``, face by face."""
+    return _plane_sides(context, "plate", plate_walls(context), sign)
+
+
+def _plane_sides(context: Context, part: str, walls: Facets, sign: int) -> list[Facets]:
+    """A plate kept on one side ends at the centreline: that edge is no wall of its cut-out."""
+    half = float(context.facets("heel").points[:, :, 1].max()) / 2
+    off = (sign * walls.points[:, :, 1]).min(axis=1)
+    beside = walls.where((sign * walls.normal[:, 1] < -0.7) & (off > half))
+    flat = context.planes(part)
+    faces = [int(f) for f in np.unique(beside.face) if not np.isnan(flat[f, 2])]
+    return [beside.of_faces([f]) for f in faces]
+
+
+def _line(facets: Facets, *, reach: float | None) -> Line:
+    """``reach``: Z that the whole wall reaches down to, if its end may lean."""
+    normal = facets.normal[0, :2] / np.linalg.norm(facets.normal[0, :2])
+    x = facets.points[:, :, 0]
+    last = float(x.max()) if reach is None else _end_at_zero(facets, reach)
+    return Line(facets.points[0, 0, :2], normal, float(x.min()), last)
+
+
+def _end_at_zero(facets: Facets, deep: float) -> float:
+    """X [mm] to which a side goes at Z = 0; where the end wall leans, its end leans with it."""
+    low, high = (section(facets, deep * share)[0] for share in (0.5, 0.25))
+    if not len(low) or not len(high):
+        return float(facets.points[:, :, 0].max())
+    lower, upper = float(low[:, :, 0].max()), float(high[:, :, 0].max())
+    return upper + (upper - lower)
+
+
+def plan_lines(facets: Facets) -> tuple[FloatArray, FloatArray]:
+    """(m, 2, 2) segments that upright triangles cover in the plan, and (m, 2) their normals."""
+    flat = facets.points[:, :, :2]
+    ends = np.stack([flat, np.roll(flat, -1, axis=1)], axis=2)
+    longest = np.linalg.norm(ends[:, :, 0] - ends[:, :, 1], axis=2).argmax(axis=1)
+    segments = ends[np.arange(len(flat)), longest]
+    normal = facets.normal[:, :2]
+    return segments, normal / np.linalg.norm(normal, axis=1)[:, None]

@@ -1,0 +1,97 @@
+"""Top and cover plate as if cavities and pickup openings were not there.
+
+A fretboard that reaches over a cavity is held to the same room as beside it: what is routed away
+under it may be filled, or its pickup moved, and its rim is near.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+
+from ...job.arrays import FloatArray
+from .context import Context
+from .facets import Facets, joined
+from .measured import Measured
+from .surfaces import height_on
+
+ROLES = ("neck", "middle", "bridge")
+AROUND = 3.0
+"""An opening in the plate is no more than this [mm] longer than its pickup, at either end."""
+STEP = 3.0
+"""How far apart [mm] heights over a curved top are looked up: it bends by 0.001 between."""
+
+
+def over_cavities(context: Context, over: Facets) -> Measured | None:
+    """Least room [mm] along Z to the top carried on over cavities, for parts with X >= 0."""
+    over = over.clipped(axis=0, at=0.0, above=True)
+    box = context.boxes("body")[sorted(context.body_faces.cavity_floors)]
+    if not len(over) or not len(box):
+        return None
+    low, high = (f(f(over.points, axis=0), axis=0) for f in (np.min, np.max))
+    if not np.any(np.all((box[:, :2] <= high[:2]) & (box[:, 3:5] >= low[:2]), axis=1)):
+        return None
+    face = context.faces("body")[context.top_face]
+    room, place = _least(over, face)
+    return Measured(room - float(context.values["finish.top"]), place, detail={"over": "top"})
+
+
+def over_openings(context: Context, over: Facets) -> Measured | None:
+    """Least room [mm] along Z to the cover plate carried on over its openings for pickups.
+
+    None where the plate is kept clear of the overhang.
+    """
+    if not context.has("plate") or not context.values["plate.under_overhang"]:
+        return None
+    box = context.boxes("plate")
+    low, high = box[:, :3].min(axis=0), box[:, 3:].max(axis=0)
+    over = _within(over, (max(_cutout_end(context), low[0]), high[0]), (low[1], high[1]))
+    parts = [_over_pickup(context, over, f"pickup_{r}") for r in ROLES
+             if context.has(f"pickup_{r}")]  # fmt: skip
+    found = joined(parts)
+    if not len(found):
+        return None
+    return Measured(*_least(found, context.faces("plate")[context.plate_face]),
+                    detail={"over": "plate"})  # fmt: skip
+
+
+def _over_pickup(context: Context, over: Facets, name: str) -> Facets:
+    box = context.boxes(name)
+    low, high = box[:, :3].min(axis=0), box[:, 3:].max(axis=0)
+    return _within(over, (low[0] - AROUND, high[0] + AROUND), (low[1] - AROUND, high[1] + AROUND))
+
+
+def _within(facets: Facets, x: tuple[float, float], y: tuple[float, float]) -> Facets:
+    for axis, (low, high) in ((0, x), (1, y)):
+        facets = facets.clipped(axis=axis, at=low, above=True)
+        facets = facets.clipped(axis=axis, at=high, above=False)
+    return facets
+
+
+def _cutout_end(context: Context) -> float:
+    """X [mm] of the nearest wall of the plate that faces the heel's end, near the centreline."""
+    walls = context.near("plate", context.neck_bounds).facing(axis=0, sign=-1, least=0.7)
+    y, x = walls.points[:, :, 1], walls.points[:, :, 0].max(axis=1)
+    across = np.zeros(len(walls), dtype=bool)
+    for at in (1.0, -1.0):
+        across |= (y.min(axis=1) <= at) & (y.max(axis=1) >= at)
+    ahead = x[across & (x > context.frame.origin[0])]
+    return float(ahead.min()) if len(ahead) else 0.0
+
+
+def _least(over: Facets, face: object) -> tuple[float, tuple[float, float, float]]:
+    flat = type(face.Surface).__name__ == "Plane"  # type: ignore[attr-defined]
+    points = over.points.reshape(-1, 3) if flat else _spread(over.points)
+    room = points[:, 2] - height_on(face, points[:, :2])
+    k = int(room.argmin())
+    return float(room[k]), (float(points[k, 0]), float(points[k, 1]), float(points[k, 2]))
+
+
+def _spread(triangles: FloatArray) -> FloatArray:
+    """Points over triangles (n, 3, 3), at most ``STEP`` apart."""
+    found = []
+    for a, b, c in triangles:
+        n = int(np.ceil(max(np.linalg.norm(b - a), np.linalg.norm(c - a)) / STEP))
+        v, w = (k[np.add.outer(range(n + 1), range(n + 1)) <= n] / n
+                for k in np.meshgrid(range(n + 1), range(n + 1), indexing="ij"))  # fmt: skip
+        found.append(a + v[:, None] * (b - a) + w[:, None] * (c - a))
+    return np.concatenate(found)

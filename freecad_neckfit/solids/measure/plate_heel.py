@@ -1,0 +1,102 @@
+"""Room in the plan between the heel and the cover plate's cut-out."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from ...job.arrays import FloatArray
+from .board_sides import board_in_cutout
+from .context import Context
+from .cutout import plan_lines, plate_side, plate_walls
+from .facets import EMPTY, Facets
+from .measured import Measured
+from .overlay import overlay
+from .sections import signed_room
+from .sides import heel_end, plane_heel, room_in_cylinder
+
+
+def plate_heel(context: Context) -> Measured:
+    """Least plan room [mm] from the plate's cut-out to the heel, and to a sunk fretboard's sides.
+
+    To the cut-out's straight sides over the height of the plate; unless it is kept clear of the
+    overhang, which opens it there, to its end and corners too, if all of the heel's end and
+    corners reach up to the plate.
+    """
+    if not context.has("plate"):
+        return Measured.absent("no cover plate is fitted")
+    found = [board_in_cutout(context), *(_beside(context, sign) for sign in (1, -1))]
+    if context.values["plate.under_overhang"]:
+        end = _end_at_plate(context)
+        found += [_corners(context, end), _end(context, end)]
+    best = min((m for m in found if m is not None), key=lambda m: m.value, default=None)
+    return best or Measured.absent("neither heel nor fretboard reaches down to the plate")
+
+
+def _beside(context: Context, sign: int) -> Measured | None:
+    """Over the length and height that straight sides of heel and cut-out share."""
+    heel = plane_heel(context).facing(axis=1, sign=sign, least=0.7)
+    best: Measured | None = None
+    for wall in plate_side(context, sign=sign):
+        upper, lower = (wall, heel) if sign > 0 else (heel, wall)
+        found = overlay(upper, lower, axis=1).least() if len(heel) else None
+        if found is None:
+            continue
+        across = wall.normal[0]
+        room = found[0] * float(abs(across[1]) / np.hypot(across[0], across[1]))
+        if best is None or room < best.value:
+            best = Measured(room, found[1])
+    return best
+
+
+def _end_at_plate(context: Context) -> Facets:
+    """Heel end and roundings between the plate's underside and top; none if not all reach up."""
+    low = float(context.values["finish.top"])
+    high = low + float(context.values["plate.thickness"])
+    end = heel_end(context)
+    corners = end.points.reshape(-1, 3)
+    z = context.frame.to_neck(corners)[:, 2]
+    rim = corners[z > z.max() - 1e-6]
+    if np.any(rim[:, 2] - context.top_height(rim[:, :2]) <= low):
+        return EMPTY
+    over = end.cut(_over_top(context, end) - low)
+    return over.cut(high - _over_top(context, over)) if len(over) else over
+
+
+def _over_top(context: Context, facets: Facets) -> FloatArray:
+    corners = facets.points.reshape(-1, 3)
+    return np.asarray((corners[:, 2] - context.top_height(corners[:, :2])).reshape(-1, 3))
+
+
+def _corners(context: Context, end: Facets) -> Measured | None:
+    """From the heel's end and the roundings of its corners to all walls of the cut-out."""
+    points, walls = end.points.reshape(-1, 3), plate_walls(context)
+    if not len(points) or not len(walls):
+        return None
+    return _nearest(signed_room(points[:, :2], *plan_lines(walls))[0], points)
+
+
+def _end(context: Context, end: Facets) -> Measured | None:
+    """To the end's arc, carried on past its ends, if the cut-out's end is round."""
+    face = _face_ahead(context, end)
+    points = end.points.reshape(-1, 3)
+    if face is None or type(context.faces("plate")[face].Surface).__name__ != "Cylinder":
+        return None
+    return _nearest(room_in_cylinder(points, context.faces("plate")[face].Surface), points)
+
+
+def _face_ahead(context: Context, end: Facets) -> int | None:
+    """The first face of the plate before the heel's end, 1 mm beside the centreline."""
+    walls = plate_walls(context).facing(axis=0, sign=-1, least=0.7)
+    if not len(walls) or not len(end):
+        return None
+    y, x = walls.points[:, :, 1], walls.points[:, :, 0].max(axis=1)
+    across = np.zeros(len(walls), dtype=bool)
+    for at in (1.0, -1.0):
+        across |= (y.min(axis=1) <= at) & (y.max(axis=1) >= at)
+    ahead = np.flatnonzero(across & (x > end.points[:, :, 0].mean()))
+    return int(walls.face[ahead[x[ahead].argmin()]]) if len(ahead) else None
+
+
+def _nearest(room: FloatArray, points: FloatArray) -> Measured:
+    k = int(room.argmin())
+    return Measured(float(room[k]), (float(points[k, 0]), float(points[k, 1]), float(points[k, 2])))

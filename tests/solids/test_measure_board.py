@@ -1,0 +1,83 @@
+"""Room beside and under the fretboard on plain boxes, whose figures are known without a formula."""
+
+import pytest
+
+Part = pytest.importorskip("Part")
+from FreeCAD import Placement, Rotation, Vector  # noqa: E402
+
+from freecad_neckfit.solids.measure import Context, board_sides  # noqa: E402
+from tests.solids.test_measure_keys import body, box, measured, neck  # noqa: E402
+
+pytestmark = pytest.mark.freecad
+
+KEYS = ["overhang_side", "plate_heel", "overhang_gap"]
+CUTOUT = box((-76, 0.5), (-28.6, 28.6), (0, 9))
+
+
+def plate(*, y=(-60, 60)):
+    return box((-76, 90), y, (0.25, 2.65)).cut(CUTOUT)
+
+
+def test_a_sunk_board_has_the_room_that_the_pocket_leaves_beside_it():
+    found = measured({"body": body()} | neck(lift=-2.6), ["overhang_side"])["overhang_side"]
+    # Fretboard from 0.1 on, 56 wide, in a pocket of 56.2 up to where its corner begins.
+    assert found.value == pytest.approx(0.1)
+    assert found.place[0] <= -3.0 + 1e-6
+
+
+def test_a_board_that_stands_over_its_corners_only_is_not_beside_anything():
+    found = measured({"body": body()} | neck(lift=-2.44), ["overhang_side"])["overhang_side"]
+    assert not found.applies
+
+
+def test_finish_on_the_walls_narrows_the_pocket_for_the_board():
+    found = measured({"body": body()} | neck(lift=-2.6), ["overhang_side"], **{"finish.wall": 0.04})
+    assert found["overhang_side"].value == pytest.approx(0.06)
+
+
+@pytest.mark.parametrize("y", [(-60, 60), (0, 60), (-60, 0)])
+def test_a_plate_on_one_side_is_as_near_as_a_whole_one(y):
+    found = measured({"body": body(), "plate": plate(y=y)} | neck(lift=-2.3), KEYS)
+    assert found["overhang_side"].value == pytest.approx(0.6)
+    assert found["plate_heel"].value == pytest.approx(0.6)
+
+
+def test_a_board_over_a_cavity_has_room_as_if_the_top_were_whole():
+    bare = body().cut(box((1, 40), (-40, 40), (-20, 5)))
+    found = measured({"body": bare} | neck(lift=-2.0), ["overhang_gap"])["overhang_gap"]
+    assert found.value == pytest.approx(2.7 - 2.0 - 0.25)
+
+
+def test_a_board_over_a_pickups_opening_has_room_as_if_the_plate_were_whole():
+    tilt = Placement(Vector(), Rotation(0, 0.6, 0), Vector(0, 0, 0)).toMatrix()
+    parts = {k: s.copy().transformed(tilt, copy=True) for k, s in neck().items()}
+    opened = plate().cut(box((8, 60), (-45, 45), (0, 9)))
+    pickup = {"pickup_neck": box((9, 59), (-44, 44), (-10, 1))}
+    whole, cut = (
+        measured(parts | {"body": body(), "plate": p} | pickup, ["overhang_gap"])["overhang_gap"]
+        for p in (plate(), opened)
+    )
+    assert cut.value == pytest.approx(whole.value, abs=1e-6)
+
+
+def test_a_leaning_end_of_a_fretboard_without_overhang_is_no_overhang():
+    tilt = Placement(Vector(), Rotation(0, 1.5, 0), Vector(0, 0, 0)).toMatrix()
+    parts = neck() | {"fretboard": box((-400, -0.1), (-28, 28), (2.7, 9))}
+    parts = {k: s.copy().transformed(tilt, copy=True) for k, s in parts.items()}
+    assert parts["fretboard"].BoundBox.XMax > 0
+    found = measured({"body": body()} | parts, ["overhang_gap"])["overhang_gap"]
+    assert not found.applies
+
+
+def test_the_lower_edges_of_a_bound_board_are_its_bindings():
+    strips = {
+        "binding_treble": box((-400, 20), (26, 28), (2.5, 9)),
+        "binding_bass": box((-400, 20), (-28, -26), (2.5, 9)),
+    }
+    parts = {"body": body()} | neck() | strips | {"fretboard": box((-400, 20), (-26, 26), (2.7, 9))}
+    context = Context(parts, {})
+    for sign in (1, -1):
+        edges = board_sides.lower_edges(context, sign=sign)
+        assert edges.shape[0] == 1
+        assert edges[0, :, 1] == pytest.approx([28.0 * sign] * 2)
+        assert edges[0, :, 2] == pytest.approx([2.5] * 2)

@@ -1,4 +1,4 @@
-"""What lies over a 3D view: newer versions of FreeCAD lay panels over it."""
+"""What lies over a 3D view: FreeCAD's cube of directions, and panels in newer versions."""
 
 from __future__ import annotations
 
@@ -9,6 +9,9 @@ from ..annotations.layout import Box
 
 OVERLAYS = ("OverlayLeft", "OverlayRight", "OverlayTop", "OverlayBottom")
 """FreeCAD's names of the widgets that hold the panels of each side."""
+CUBE, AROUND = 132, 14
+"""Size of FreeCAD's cube unless set otherwise, and of its arrows beyond that [point]."""
+PREFERENCES = "User parameter:BaseApp/Preferences"
 
 
 def covered(document: str) -> Callable[[tuple[int, int]], tuple[Box, ...]]:
@@ -18,18 +21,26 @@ def covered(document: str) -> Callable[[tuple[int, int]], tuple[Box, ...]]:
     """
 
     def boxes(size: tuple[int, int]) -> tuple[Box, ...]:
-        overlays = _overlays()
-        return tuple(_over(overlays, _area(document, size), size)) if overlays else ()
+        area = _area(document, size)
+        if area is None or not area.width():
+            return ()
+        ratio = size[0] / area.width()
+        found = [_seen(widget, area) for widget in _overlays()] + [_cube(area)]
+        return tuple(
+            Box(r.x() * ratio, (area.height() - r.y() - r.height()) * ratio,
+                r.width() * ratio, r.height() * ratio)
+            for r in found if not r.isEmpty()
+        )  # fmt: skip
 
     return boxes
 
 
 def _overlays() -> list[Any]:
     import FreeCADGui
-    from PySide import QtCore, QtGui
+    from PySide import QtGui
 
-    main, near = FreeCADGui.getMainWindow(), QtCore.Qt.FindDirectChildrenOnly
-    found = (main.findChild(QtGui.QWidget, name, near) for name in OVERLAYS)
+    main = FreeCADGui.getMainWindow()
+    found = (main.findChild(QtGui.QWidget, name) for name in OVERLAYS)
     return [widget for widget in found if widget is not None and widget.isVisible()]
 
 
@@ -44,17 +55,23 @@ def _area(document: str, size: tuple[int, int]) -> Any:
     return None
 
 
-def _over(overlays: list[Any], area: Any, size: tuple[int, int]) -> list[Box]:
+def _seen(widget: Any, area: Any) -> Any:
+    """What of ``area`` a widget lies over."""
     from PySide import QtCore
 
-    if area is None or not area.width():
-        return []
-    ratio, found = size[0] / area.width(), []
-    for widget in overlays:
-        corner = area.mapFromGlobal(widget.mapToGlobal(QtCore.QPoint(0, 0)))
-        seen = QtCore.QRect(corner, widget.size()).intersected(area.rect())
-        if not seen.isEmpty():
-            low = area.height() - seen.y() - seen.height()
-            sides = (seen.x(), low, seen.width(), seen.height())
-            found.append(Box(*(side * ratio for side in sides)))
-    return found
+    corner = area.mapFromGlobal(widget.mapToGlobal(QtCore.QPoint(0, 0)))
+    return QtCore.QRect(corner, widget.size()).intersected(area.rect())
+
+
+def _cube(area: Any) -> Any:
+    """Where FreeCAD draws its cube of directions; empty where it does not."""
+    import FreeCAD
+    from PySide import QtCore
+
+    if not FreeCAD.ParamGet(f"{PREFERENCES}/View").GetBool("ShowNaviCube", True):
+        return QtCore.QRect()
+    settings = FreeCAD.ParamGet(f"{PREFERENCES}/NaviCube")
+    corner, size = settings.GetInt("CornerNaviCube", 1), settings.GetInt("CubeSize", CUBE) + AROUND
+    x = area.width() - size if corner in (1, 3) else 0
+    y = area.height() - size if corner in (2, 3) else 0
+    return QtCore.QRect(x, y, size, size).intersected(area.rect())

@@ -1,0 +1,182 @@
+"""The order in which a neck is recognised, from its pose to its last hole."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from typing import Any
+
+import numpy as np
+
+from ....job.errors import BadInput
+from ...read.part import Part3D
+from . import from_part
+from .board import (
+    Board,
+    read_board,
+    read_glue_line,
+    read_overhang,
+    tell_width,
+    whole_top,
+)
+from .fittings import read_holes, read_rod
+from .found import PICKABLE, Findings, NeckFound
+from .frame import Frame, on_centreline, rough_frame, turned
+from .frets import Heights, read_frets, standing
+from .heel import flat_length, mouth_width, read_heel
+from .patches import Patches, slice_at
+from .rough import first_look
+
+EDGE = 12.0
+"""Widest chamfer [mm] that is looked for along the heel's bottom."""
+
+
+def recognise_neck(
+    part: Part3D,
+    *,
+    picks: Mapping[str, Sequence[int]] | None = None,
+    pocket_length: float = 76.0,
+    spread: tuple[float, float] | None = None,
+) -> NeckFound:
+    """Recognise a neck in any pose.
+
+    ``picks``: items of ``PICKABLE`` that were picked by hand, each as indices of faces, counted
+    through the part's solids. ``pocket_length``: where the heel's width at the mouth is taken [mm].
+    ``spread``: the outer strings' distance at nut and bridge [mm], for fanned frets.
+    Raises BadInput in one sentence where the part is no neck, or lacks what a neck must have.
+    """
+    patches, faces = _patches_of(part)
+    picked = _checked(picks or {}, len(patches), part.name)
+    found = Findings()
+    rough = first_look(patches, part.name, top=picked.get("fretboard top"),
+                       bottom=picked.get("heel bottom"))  # fmt: skip
+    frame = rough_frame(patches, rough, found)
+    frame = on_centreline(patches, rough, frame, part.name)
+    if "fretboard top" not in picked:
+        rough = replace(rough, top=whole_top(patches.moved(frame.rows, frame.origin), rough.top))
+        frame = on_centreline(patches, rough, frame, part.name)
+    # First seen from anywhere on the heel's bottom, then from its end.
+    seen = patches.moved(frame.rows, frame.origin)
+    heel = read_heel(seen, rough.bottom, Findings(), part.name, sides=picked.get("heel sides"),
+                     end=picked.get("heel end"))  # fmt: skip
+    frame = turned(frame, angle=0.0, shift=np.array([heel.end, 0.0, 0.0]))
+    seen = patches.moved(frame.rows, frame.origin)
+    heel = read_heel(seen, rough.bottom, found, part.name, sides=picked.get("heel sides"),
+                     end=picked.get("heel end"))  # fmt: skip
+    found.items |= {"fretboard top": rough.top, "heel bottom": rough.bottom}
+    found.tell("neck.heel_width_mouth", mouth_width(heel, pocket_length),
+               f"the heel's sides {pocket_length:.2f} mm before its end",
+               residual=max(heel.low.residual, heel.high.residual))  # fmt: skip
+    length, uneven = flat_length(seen, rough.bottom, heel.end)
+    found.tell("neck.heel_length", length, "how far the heel's bottom is flat", residual=uneven / 2)
+    _tell_edge(seen, rough.bottom, heel, found)
+    board = read_board(seen, rough.top, found, part.name)
+    end = read_overhang(seen, board, found, underside=picked.get("underside"))
+    board = replace(board, end=max(end, board.end))
+    nut = read_frets(seen, board, rough.top, _heights(seen, faces, board, frame), found,
+                     spread=spread)  # fmt: skip
+    tell_width(board, nut, found)
+    read_glue_line(seen, board, rough.top, found)
+    read_rod(seen, board, found)
+    read_holes(seen, rough.bottom, heel, found)
+    _tell_solids(seen, rough.top, rough.bottom, board, found)
+    if "strings.left_handed" not in found:
+        found.notes.append("the hand is not visible in the heel: the job's stands")
+    for doubt in part.doubts:
+        found.ask("file", doubt)
+    return NeckFound(
+        tuple(found.dimensions.values()), tuple(found.questions), (*part.notes, *found.notes),
+        frame.matrix(), dict(found.items), tuple(found.holes), board.top, dict(found.solids),
+    )  # fmt: skip
+
+
+def _patches_of(part: Part3D) -> tuple[Patches, list[Any]]:
+    if part.mesh is not None:
+        return from_part.from_mesh(part.mesh), []
+    return from_part.from_solids(part.solids)
+
+
+def _checked(
+    picks: Mapping[str, Sequence[int]], count: int, name: str
+) -> dict[str, tuple[int, ...]]:
+    for item, faces in picks.items():
+        if item not in PICKABLE:
+            raise BadInput(f"{item!r} cannot be picked; {', '.join(PICKABLE)} can.")
+        if not faces or not all(0 <= i < count for i in faces):
+            raise BadInput(f"{name}: {item}: pick faces of this neck, numbered 1 to {count}.")
+    return {item: tuple(faces) for item, faces in picks.items()}
+
+
+def _heights(p: Patches, faces: Sequence[Any], board: Board, frame: Frame) -> Heights:
+    """How high crowns stand at y = 0: of true surfaces exactly, of a mesh by its facets."""
+
+    def height(start: float, end: float) -> float:
+        crown = [
+            i for i in standing(p, board)
+            if p.low[i, 0] < end and p.high[i, 0] > start and p.low[i, 1] < 0 < p.high[i, 1]
+        ]  # fmt: skip
+        cut = slice_at(p.triangles_of(crown), y=0.0)
+        if faces:
+            level = float(frame.rows[1] @ frame.origin)
+            cut = from_part.section_of([faces[i] for i in crown], frame.rows[1], level)
+            cut = (cut - frame.origin) @ frame.rows.T
+        inside = (cut[:, :, 0] > start - 0.01) & (cut[:, :, 0] < end + 0.01)
+        over = cut[:, :, 2] - board.top.z(cut[:, :, 0], cut[:, :, 1])
+        return float(over[inside].max())
+
+    return height
+
+
+def _tell_edge(p: Patches, bottom: Sequence[int], heel: Any, found: Findings) -> None:
+    """A chamfer along the heel's bottom edges: how far its flat lies within its sides."""
+    flat = p.points_of(bottom)
+    near = heel.end - float(flat[:, 0].max())
+    x = flat[:, 0]
+    inset = [
+        float((flat[:, 1] - heel.low.at - heel.low.slope * x).min() / np.hypot(1, heel.low.slope)),
+        float(
+            (heel.high.at + heel.high.slope * x - flat[:, 1]).min() / np.hypot(1, heel.high.slope)
+        ),
+    ]
+    sizes = [near, *inset]
+    if heel.is_round:
+        sizes = inset
+    if max(sizes) < 0.02:
+        found.tell("neck.heel_edge", 0.0, "the heel's bottom reaches its walls")
+        return
+    if max(sizes) - min(sizes) > 0.05 or max(sizes) > EDGE:
+        found.ask("neck.heel_edge", "the heel's bottom edges are broken unevenly, by "
+                  f"{min(sizes):.2f} to {max(sizes):.2f} mm; state neck.heel_edge.")  # fmt: skip
+        return
+    found.tell("neck.heel_edge", sum(sizes) / len(sizes), "the heel's bottom within its walls",
+               residual=(max(sizes) - min(sizes)) / 2)  # fmt: skip
+    if not _is_chamfer(p, max(sizes)):
+        found.notes.append("the heel's bottom edges are rounded; a job knows them as chamfers")
+
+
+def _is_chamfer(p: Patches, size: float) -> bool:
+    leaning = (np.abs(p.normal[:, 2] + np.sqrt(0.5)) < 0.01) & (p.spread > 0.999)
+    return bool((leaning & (p.low[:, 2] < 0.01) & (np.abs(p.high[:, 2] - size) < 0.05)).any())
+
+
+def _tell_solids(
+    p: Patches, top: Sequence[int], bottom: Sequence[int], board: Board, found: Findings
+) -> None:
+    """Which solids are the fretboard, the wood, the bindings, frets and the rest."""
+    woods = {int(p.solid[i]) for i in bottom}
+    bindings = {int(p.solid[i]) for i in found.items.get("binding", ())}
+    boards = {int(p.solid[i]) for i in top}
+    # Binding has its share of the top; where it is one with the board it is no solid of its own.
+    bindings = bindings - woods if boards - bindings else set()
+    boards -= bindings
+    frets = {int(p.solid[i]) for i in standing(p, board)} - boards - woods - bindings
+    rest = set(map(int, p.solid)) - boards - woods - bindings - frets
+    if boards & woods:
+        found.solids = {"neck": tuple(boards | woods)}
+    else:
+        found.solids = {"wood": tuple(woods), "fretboard": tuple(boards)}
+    found.solids |= {
+        name: tuple(sorted(group))
+        for name, group in (("binding", bindings), ("frets", frets), ("others", rest))
+        if group
+    }

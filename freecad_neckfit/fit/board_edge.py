@@ -27,14 +27,6 @@ class Spot(NamedTuple):
     z: Array
 
 
-class Level(NamedTuple):
-    """A stretch of the fretboard's downward faces: its height and both ends [mm, neck frame]."""
-
-    z: Array
-    first: Array
-    last: Array
-
-
 class Edge(NamedTuple):
     """The fretboard's edge over the body: half width ``half`` + ``taper``·X [mm]."""
 
@@ -44,6 +36,22 @@ class Edge(NamedTuple):
     def at(self, x: Array) -> Array:
         """Half width [mm] at body-frame X."""
         return self.half + self.taper * x
+
+
+class Level(NamedTuple):
+    """A stretch of the fretboard's downward faces.
+
+    ``z``: its height, ``first``, ``last``: its ends [mm, neck frame]. ``edge``: the fretboard's
+    edge there, ``low``, ``high``: body-frame X of its ends, ``foot``: Z of its line at X = 0.
+    """
+
+    z: Array
+    first: Array
+    last: Array
+    edge: Edge
+    low: Array
+    high: Array
+    foot: Array
 
 
 class Stretch(NamedTuple):
@@ -77,6 +85,15 @@ def board_taper(case: Case) -> Array:
     return (case["neck.width_end"] - case["neck.width_nut"]) / (2 * length)
 
 
+def level(case: Case, *, z: Array, first: Array, last: Array) -> Level:
+    """The fretboard's downward face at neck height z, from ``first`` to ``last`` [mm]."""
+    seated = case.seated
+    start = seated.x0 - z * seated.sin
+    low, high = start + first * seated.cos, start + last * seated.cos
+    foot = seated.z0 - seated.x0 * seated.tan + z / seated.cos
+    return Level(z, first, last, board_edge(case, z=z), low, high, foot)
+
+
 def beside(
     case: Case, *, level: Level, outline: Outline, edge: Edge, until: Array
 ) -> tuple[Stretch, Stretch]:
@@ -84,8 +101,8 @@ def beside(
 
     Between the mouth and ``until``, as far as ``level`` reaches.
     """
-    low = np.maximum(-case["pocket.length"], _big_x(case, level.first, level.z))
-    high = np.minimum(until, _big_x(case, level.last, level.z))
+    low = np.maximum(-case["pocket.length"], level.low)
+    high = np.minimum(until, level.high)
     return (
         _wider_on_arc(outline, edge, low=np.maximum(low, outline.meet), high=high),
         _wider_on_side(outline, edge, low=low, high=np.minimum(high, outline.meet)),
@@ -128,16 +145,14 @@ def least_over_edge(
     farther out: then its binding is looked at, otherwise the fretboard without its binding.
     ``plate``: thickness of what lies on the top.
     """
-    edge = board_edge(case, z=level.z)
+    edge = level.edge
     if inner is None:
         edge = Edge(edge.half - case["neck.binding_width"], edge.taper)
     stretches = beside(case, level=level, outline=outline, edge=edge, until=until)
     best: Spot | None = None
     for there, x in _looked_at(case, outline, stretches):
-        y = outline.half_width(x)
-        if inner is not None:
-            y = np.maximum(y, edge.at(x) - inner)
-        best = lower(best, _over(case, level, x, y, plate, there=there))
+        y = _least_y(case, outline, edge, x, inner)
+        best = lower(best, over(case, level, x, y, plate, there=there))
     assert best is not None  # noqa: S101  (something is looked at)
     return best
 
@@ -178,12 +193,16 @@ def _on_arc(outline: Outline, arc: Stretch, part: float) -> Array:
     return np.clip(x, arc.first, np.maximum(arc.first, arc.last))
 
 
-def _over(case: Case, level: Level, x: Array, y: Array, plate: Array, *, there: Array) -> Spot:
-    tan = np.tan(case.seat.tilt)
-    z = case.seated.z0 + (x - case.seated.x0) * tan + level.z / case.seated.cos
-    room = z - bare_top(case, x=x, y=y) - case["finish.top"] - plate
+def _least_y(case: Case, outline: Outline, edge: Edge, x: Array, inner: Array | None) -> Array:
+    """How far out the least room lies; over a flat top anywhere, so at the fretboard's edge."""
+    if case["body.top"] == "flat":
+        return edge.at(x)
+    y = outline.half_width(x)
+    return y if inner is None else np.maximum(y, edge.at(x) - inner)
+
+
+def over(case: Case, level: Level, x: Array, y: Array, plate: Array, *, there: Array) -> Spot:
+    """Height [mm] of a level over top or plate at body-frame (X, Y); infinite where not there."""
+    z = level.foot + x * case.seated.tan
+    room = z - bare_top(case, x=x, y=y) - (case["finish.top"] + plate)
     return Spot(np.where(there, room, np.inf), x, y, z)
-
-
-def _big_x(case: Case, x: Array, z: Array) -> Array:
-    return case.seated.x0 + x * case.seated.cos - z * case.seated.sin

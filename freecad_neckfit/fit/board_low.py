@@ -7,21 +7,49 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from ..job.arrays import Array
-from .board_edge import Level, Spot, board_edge, cutout_outline, least_over_edge, lower, top_outline
-from .overhang import least_room, room_over_wood_and_plate
+from ..job.top import x_of_slope
+from .board_edge import (
+    Level,
+    Spot,
+    cutout_outline,
+    least_over_edge,
+    level,
+    lower,
+    over,
+    top_outline,
+)
 
 if TYPE_CHECKING:
     from .case import Case
 
 
-def levels(case: Case, *, drop: Array = 0.0) -> tuple[Level, ...]:
-    """The glue line over the heel, then the overhang's underside lowered by ``drop`` [mm]."""
+def levels(case: Case) -> tuple[Level, ...]:
+    """The fretboard's downward faces: the glue line over the heel, then the underside."""
+    return _levels(case, drop=0.0)
+
+
+def bound_levels(case: Case) -> tuple[Level, ...]:
+    """The lowest faces with the binding, which hangs below the underside past the heel."""
+    bound = case["neck.binding_width"] > 0
+    return _levels(case, drop=np.where(bound, case["neck.binding"], 0.0) if np.any(bound) else 0.0)
+
+
+def _levels(case: Case, *, drop: Array) -> tuple[Level, ...]:
     end = case["neck.overhang"]
     glue, under = case["neck.glue_line"], case["neck.underside"] - drop
-    nut = -case["neck.nut_to_heel"]
     if np.array_equal(glue, under):
-        return (Level(glue, nut, end),)
-    return Level(glue, nut, np.zeros(())), Level(under, np.zeros(()), end)
+        return (level(case, z=glue, first=-case["neck.nut_to_heel"], last=end),)
+    return case.once(_over_heel), level(case, z=under, first=np.zeros(()), last=end)
+
+
+def _over_heel(case: Case) -> Level:
+    nut = -case["neck.nut_to_heel"]
+    return level(case, z=case["neck.glue_line"], first=nut, last=np.zeros(()))
+
+
+def _overhang(case: Case) -> Level:
+    """The overhang's underside, without its binding."""
+    return case.once(levels)[-1]
 
 
 def overhang_room(case: Case) -> Spot:
@@ -30,16 +58,15 @@ def overhang_room(case: Case) -> Spot:
     Every top is highest on the centreline, so the least room lies there, but for a plate that
     reaches over X = 0 beside its cut-out, under the fretboard's corners.
     """
-    under, end = case["neck.underside"], case["neck.overhang"]
-    room, x = room_over_wood_and_plate(case, y=0.0, z=under)
-    big_x, big_z = case.seated.to_body(x=x, z=under)
-    found = Spot(room, big_x, np.zeros(()), big_z)
+    past = case.once(_overhang)
+    found = _along(case, past, start=0.0, y=0.0, plate=0.0)
     if not case.plate_under_overhang:
         return found
-    first = np.clip(case.seat.x_to_neck(big_x=0.0, z=under), 0.0, end)
+    thickness, clearance = case["plate.thickness"], case["plate.clearance"]
+    found = lower(found, _along(case, past, start=clearance, y=0.0, plate=thickness))
     corners = least_over_edge(
-        case, level=Level(under, first, end), outline=case.once(cutout_outline),
-        until=case["plate.clearance"], plate=case["plate.thickness"],
+        case, level=past._replace(low=np.maximum(past.low, 0.0)),
+        outline=case.once(cutout_outline), until=clearance, plate=thickness,
     )  # fmt: skip
     return lower(found, corners)
 
@@ -47,14 +74,14 @@ def overhang_room(case: Case) -> Spot:
 def beside_pocket(case: Case) -> Spot:
     """Least room [mm] before the end wall (X < 0) where the fretboard is wider than the pocket."""
     best: Spot | None = None
-    for level in levels(case):
+    for low in case.once(levels):
         wood = least_over_edge(
-            case, level=level, outline=case.once(top_outline), until=0.0, plate=0.0
+            case, level=low, outline=case.once(top_outline), until=0.0, plate=0.0
         )
         best = lower(best, wood)
         if case.plate_under_overhang:
             best = lower(best, least_over_edge(
-                case, level=level, outline=case.once(cutout_outline), until=0.0,
+                case, level=low, outline=case.once(cutout_outline), until=0.0,
                 plate=case["plate.thickness"],
             ))  # fmt: skip
     assert best is not None  # noqa: S101  (a fretboard has a level)
@@ -65,28 +92,38 @@ def binding_room(case: Case) -> Spot:
     """Least room [mm] of the binding's strips over wood and plate."""
     width = case["neck.binding_width"]
     best: Spot | None = None
-    for level in levels(case, drop=case["neck.binding"]):
+    for low in case.once(bound_levels):
         best = lower(best, least_over_edge(
-            case, level=level, outline=case.once(top_outline), until=0.0, plate=0.0, inner=width
+            case, level=low, outline=case.once(top_outline), until=0.0, plate=0.0, inner=width
         ))  # fmt: skip
-        best = lower(best, _strip_past(case, level, start=0.0, plate=0.0))
+        best = lower(best, _strip_past(case, low, start=0.0, plate=0.0))
         if case.plate_under_overhang:
             thickness, clearance = case["plate.thickness"], case["plate.clearance"]
             best = lower(best, least_over_edge(
-                case, level=level, outline=case.once(cutout_outline), until=clearance,
+                case, level=low, outline=case.once(cutout_outline), until=clearance,
                 plate=thickness, inner=width,
             ))  # fmt: skip
-            best = lower(best, _strip_past(case, level, start=clearance, plate=thickness))
+            best = lower(best, _strip_past(case, low, start=clearance, plate=thickness))
     assert best is not None  # noqa: S101  (a fretboard has a level)
     return best
 
 
-def _strip_past(case: Case, level: Level, *, start: Array, plate: Array) -> Spot:
-    """Least room of the strip's inner edge for X from ``start`` on; infinite if it ends before."""
-    first = np.maximum(case.seat.x_to_neck(big_x=start, z=level.z), level.first)
-    last = np.maximum(first, level.last)
-    edge = board_edge(case, z=level.z)
-    y = edge.at(start) - case["neck.binding_width"]
-    room, x = least_room(case, first=first, last=last, y=y, z=level.z, plate=plate)
-    big_x, big_z = case.seated.to_body(x=x, z=level.z)
-    return Spot(np.where(first < level.last, room, np.inf), big_x, y, big_z)
+def _strip_past(case: Case, low: Level, *, start: Array, plate: Array) -> Spot:
+    """Least room of the strip's inner edge for X from ``start`` on."""
+    y = low.edge.at(start) - case["neck.binding_width"]
+    return _along(case, low, start=start, y=y, plate=plate)
+
+
+def _along(case: Case, low: Level, *, start: Array, y: Array, plate: Array) -> Spot:
+    """Least room along a line at ``y`` for X from ``start`` on; infinite if the level ends before.
+
+    Every top is concave along X, so the height over it is convex: over a flat top it is least at
+    an end, over a curved one where the top runs parallel to the neck, or at the end nearest.
+    """
+    first = np.maximum(low.low, start)
+    last = np.maximum(first, low.high)
+    if case["body.top"] == "flat":
+        x = np.where(case.seat.tilt >= 0, first, last)
+    else:
+        x = np.clip(x_of_slope(case.values, slope=case.seated.tan, y=y), first, last)
+    return over(case, low, x, y, plate, there=first < low.high)

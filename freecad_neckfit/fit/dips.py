@@ -16,14 +16,14 @@ LEVEL = 1e-30
 """A slope of nothing, taken as this, so that a level line crosses a flat top far away."""
 
 
-def dip(case: Case, *, z: Array, edge: Edge, rise: Array) -> Stretch:
-    """Body-frame X [mm] over which the line at neck height z along ``edge`` is below the top.
+def dip(case: Case, *, foot: Array, edge: Edge, rise: Array) -> Stretch:
+    """Body-frame X [mm] over which a line along the neck above ``edge`` is below the top.
 
-    ``rise`` [mm]: over the bare top. Endless over a flat top, which a line crosses but once;
-    tops are concave along any line, so it is one stretch, and empty where first > last.
+    ``foot``: the line's Z at X = 0, ``rise``: over the bare top [mm]. Endless over a flat top,
+    which a line crosses but once; tops are concave along any line, so it is one stretch, and
+    empty where first > last.
     """
-    slope = case.once(_slope)
-    base = case.once(_foot) + z / case.seated.cos - rise
+    slope, base = case.seated.tan, foot - rise
     shape = case["body.top"]
     if shape == "flat":
         cross = -base / np.where(slope == 0, LEVEL, slope)
@@ -31,15 +31,6 @@ def dip(case: Case, *, z: Array, edge: Edge, rise: Array) -> Stretch:
     return _under_dome(case, base, slope, edge) if shape == "domed" else _under_carve(
         case, base, slope, edge
     )  # fmt: skip
-
-
-def _slope(case: Case) -> Array:
-    return np.asarray(case.seated.sin / case.seated.cos)
-
-
-def _foot(case: Case) -> Array:
-    """Z [mm] at X = 0 of the heel bottom's line."""
-    return np.asarray(case.seated.z0 - case.seated.x0 * case.once(_slope))
 
 
 def _under_dome(case: Case, base: Array, slope: Array, edge: Edge) -> Stretch:

@@ -33,8 +33,9 @@ def plate_room(case: Case) -> Array:
 
 def _heel_beside(case: Case) -> Array:
     """Room beside the heel's straight sides, as far as they reach up to the plate."""
-    top = _heel_edge(case, z=case["neck.glue_line"])
-    under = dip(case, z=case["neck.glue_line"], edge=top, rise=case["finish.top"])
+    glue, seated = case["neck.glue_line"], case.seated
+    foot = seated.z0 - seated.x0 * seated.tan + glue / seated.cos
+    under = dip(case, foot=foot, edge=_heel_edge(case, z=glue), rise=case["finish.top"])
     best: Array = np.inf
     for wall in case.once(straight_sides):
         first, last = _common(case, wall)
@@ -57,15 +58,16 @@ def _common(case: Case, wall: Wall) -> Stretch:
 
 
 def _least(case: Case, wall: Wall, part: Stretch) -> Array:
-    """Room changes evenly along side and height: at the ends, the plate's underside and top."""
-    best: Array = np.inf
-    low = case["finish.top"]
-    for x in (part.first, part.last):
-        for rise in (low, low + case["plate.thickness"]):
-            z = _height(case, x=x, y=wall.half, rise=rise)
-            room = wall.half + wall.taper * x - _heel_edge(case, z=z).at(x)
-            best = np.minimum(best, room / np.sqrt(1 + np.square(wall.taper)))
-    return best
+    """Room changes evenly along the side and up it: least at an end, at the plate's face there."""
+    heel, seated = case.once(heel_outline), case.seated
+    narrows = wall.taper * seated.cos < heel.taper
+    x = np.where(narrows, part.last, part.first)
+    # Higher up the heel it is wider where it leans toward the bridge and widens that way.
+    high = heel.taper * seated.sin > 0
+    rise = case["finish.top"] + np.where(high, case["plate.thickness"], 0.0)
+    z = _height(case, x=x, y=wall.half, rise=rise)
+    room = wall.half + wall.taper * x - _heel_edge(case, z=z).at(x)
+    return room / np.sqrt(1 + np.square(wall.taper))
 
 
 def _heel_edge(case: Case, *, z: Array) -> Edge:

@@ -12,17 +12,22 @@ from ..job.frames import Seat
 
 @dataclass(frozen=True)
 class Seated:
-    """Where the neck lies. ``sin``, ``cos`` of its tilt; ``x0``, ``z0``: heel end's bottom [mm]."""
+    """Where the neck lies.
+
+    ``sin``, ``cos``, ``tan`` of its tilt; ``x0``, ``z0``: heel end's bottom [mm].
+    """
 
     sin: Array
     cos: Array
     x0: Array
     z0: Array
+    tan: Array
 
     @classmethod
     def of(cls, seat: Seat) -> Seated:
         """Work out sine and cosine of the neck's tilt, shim included."""
-        return cls(sin=np.sin(seat.tilt), cos=np.cos(seat.tilt), x0=seat.x0, z0=seat.z0)
+        sin, cos = np.sin(seat.tilt), np.cos(seat.tilt)
+        return cls(sin=sin, cos=cos, x0=seat.x0, z0=seat.z0, tan=sin / cos)
 
     def to_body(self, *, x: Array, z: Array) -> tuple[Array, Array]:
         """Body-frame (X, Z) [mm] of neck-frame (x, z) [mm]."""

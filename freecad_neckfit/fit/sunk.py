@@ -12,8 +12,8 @@ from typing import TYPE_CHECKING, NamedTuple
 import numpy as np
 
 from ..job.arrays import Array
-from .board_edge import Edge, Level, Stretch, board_edge
-from .board_low import levels
+from .board_edge import Level, Stretch
+from .board_low import bound_levels
 from .cutout import Wall, straight_sides
 from .dips import dip
 from .outline import pocket_outline
@@ -59,38 +59,25 @@ def _pocket_sides(case: Case) -> tuple[Wall, ...]:
 
 def _beside(case: Case, walls: tuple[Wall, ...], *, rise: Array) -> Sunk:
     best: Sunk | None = None
-    for level, edge in case.once(_low_edges):
-        sunk = dip(case, z=level.z, edge=edge, rise=rise - FLUSH)
-        low = np.maximum(sunk.first, _big_x(case, level.first, level.z))
-        high = np.minimum(sunk.last, _big_x(case, level.last, level.z))
+    for level in case.once(bound_levels):
+        sunk = dip(case, foot=level.foot, edge=level.edge, rise=rise - FLUSH)
+        low, high = np.maximum(sunk.first, level.low), np.minimum(sunk.last, level.high)
         for wall in walls:
-            best = _smaller(best, _least(case, wall, level, edge, low=low, high=high))
+            best = _smaller(best, _least(case, wall, level, low=low, high=high))
     assert best is not None  # noqa: S101  (a fretboard has a level, a pocket has sides)
     return best
 
 
-def _low_edges(case: Case) -> tuple[tuple[Level, Edge], ...]:
-    """The fretboard's lowest levels, binding included, and its edge at each."""
-    bound = case["neck.binding_width"] > 0
-    hang = np.where(bound, case["neck.binding"], 0.0) if np.any(bound) else 0.0
-    return tuple((level, board_edge(case, z=level.z)) for level in levels(case, drop=hang))
-
-
-def _least(case: Case, wall: Wall, level: Level, edge: Edge, *, low: Array, high: Array) -> Sunk:
+def _least(case: Case, wall: Wall, level: Level, *, low: Array, high: Array) -> Sunk:
     """Room changes evenly along a straight side, so it is least at one end."""
     first, last = np.maximum(low, wall.there.first), np.minimum(high, wall.there.last)
     there = first < last
     if not np.any(there):
         return Sunk(np.full(np.shape(there), np.inf), 0.0, 0.0, 0.0)
-    spare, rate = wall.half - edge.half, wall.taper - edge.taper
+    spare, rate = wall.half - level.edge.half, wall.taper - level.edge.taper
     x = np.where(there, np.where(rate < 0, last, first), 0.0)
     room = np.where(there, (spare + rate * x) / np.sqrt(1 + np.square(wall.taper)), np.inf)
-    z = case.seated.z0 + (x - case.seated.x0) * (case.seated.sin / case.seated.cos)
-    return Sunk(room, x, edge.at(x), z + level.z / case.seated.cos)
-
-
-def _big_x(case: Case, x: Array, z: Array) -> Array:
-    return case.seated.x0 + x * case.seated.cos - z * case.seated.sin
+    return Sunk(room, x, level.edge.at(x), level.foot + x * case.seated.tan)
 
 
 def _smaller(best: Sunk | None, other: Sunk) -> Sunk:

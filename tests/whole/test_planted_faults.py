@@ -4,7 +4,7 @@ import dataclasses
 
 import pytest
 
-from freecad_neckfit.fit import board_low, overhang
+from freecad_neckfit.fit import mount
 from freecad_neckfit.run.chain import check_values
 from freecad_neckfit.run.finding import State
 
@@ -27,10 +27,8 @@ def test_the_joint_itself_is_read_the_same_in_both_ways():
 
 
 def test_a_wrong_sign_in_the_closed_form_of_the_top(monkeypatch):
-    true = overhang.top_height
-    for module in (overhang, board_low):
-        if hasattr(module, "top_height"):
-            monkeypatch.setattr(module, "top_height", lambda *a, **k: -true(*a, **k))
+    true = mount.top_height
+    monkeypatch.setattr(mount, "top_height", lambda *a, **k: -true(*a, **k))
     assert "overhang.gap" in quarrels(check_values(JOINT))
 
 

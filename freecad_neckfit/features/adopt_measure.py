@@ -13,7 +13,7 @@ from .values import state, stated_of
 
 NO_POCKET = {"pocket.depth": 20.0}
 """Walls are looked for halfway down a pocket of this depth [mm], however deep it is."""
-REGION = (-70.0, 260.0, -60.0, 60.0)
+REGION = (-80.0, 260.0), (-70.0, 70.0)
 """X and Y [mm] over which the top matters: under neck, pickups, bridge and cover plate."""
 
 
@@ -123,7 +123,7 @@ def _measured(body: Any, solid: Any, pocket: Any, top: int | None) -> Any:
     from ..solids.recognise.outline import outline_at
     from ..solids.recognise.pocket_faces import Body
     from ..solids.recognise.reading import Shown
-    from ..solids.recognise.top import top_faces
+    from ..solids.recognise.top import read_top, top_faces
 
     read = Body(solid)
     plan = {**_beside(body), **NO_POCKET}
@@ -131,7 +131,8 @@ def _measured(body: Any, solid: Any, pocket: Any, top: int | None) -> Any:
         plan |= {k: v for k, v in pocket.shown.values.items() if k in plan and k not in NO_POCKET}
     back = read_back(read, mouth=-plan["pocket.length"])
     walls = read_walls(read, plan, left_handed=_is_left_handed(body))
-    over = _top(read, top_faces(read, picked=() if top is None else (top,)))
+    faces = top_faces(read, picked=() if top is None else (top,))
+    over = read_top(read, faces=faces, x=REGION[0], y=REGION[1])
     level = -float(back.values["body.thickness"]) / 2
     drawn: dict[str, Any] = {
         "body.outline": "section" if len(walls.values) == 4 else "points",
@@ -142,17 +143,6 @@ def _measured(body: Any, solid: Any, pocket: Any, top: int | None) -> Any:
     residuals = {k: r for part in parts for k, r in part.residuals.items()}
     own = {k: v for part in (back, walls, over) for k, v in part.values.items()}
     return Shown(drawn | own, residuals, tuple(n for part in parts for n in part.notes))
-
-
-def _top(read: Any, faces: list[int]) -> Any:
-    import numpy as np
-
-    from ..solids.recognise.top import read_top
-
-    x = np.linspace(REGION[0], REGION[1], 23)
-    y = np.linspace(REGION[2], REGION[3], 9)
-    plan = np.stack(np.meshgrid(x, y, indexing="ij"), axis=-1).reshape(-1, 2)
-    return read_top(read, faces=faces, plan=plan)
 
 
 def _beside(body: Any) -> dict[str, float]:

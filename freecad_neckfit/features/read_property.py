@@ -10,7 +10,7 @@ from ..job.errors import BadInput
 from ..job.parameter import Parameter
 from ..job.parameters import ALL, LISTS
 from ..job.quantity import Kind, Units, read_value
-from ..job.tables import MOST_ENTRIES, MOST_POINTS
+from ..job.tables import MOST_POINTS, most_entries
 from ..job.units import INCH_MM
 from .properties import property_of
 from .roles import role_of
@@ -88,8 +88,8 @@ def _array(obj: Any, p: Parameter, raw: list[float], *, name: str) -> Any:
     if wanted is not None and len(raw) != wanted:
         each = "strings, treble first" if p.many == "string" else f"rows of {p.group}"
         raise BadInput(f"{name}: {len(raw)} values for {wanted} {each}; state {wanted}.")
-    if len(raw) > MOST_ENTRIES:
-        raise BadInput(f"{name}: {len(raw)} values are too many; state at most {MOST_ENTRIES}.")
+    if len(raw) > most_entries(p):
+        raise BadInput(f"{name}: {len(raw)} values are too many; state at most {most_entries(p)}.")
     if not raw and p.group not in LISTS:
         raise BadInput(f"{name} is stated but empty; state its values, or leave it worked out.")
     return np.array(

@@ -131,12 +131,18 @@ def _read_one(p: Parameter, raw: Any, *, where: Where) -> Any:
     return value
 
 
+def most_entries(p: Parameter) -> int:
+    """Most values that a list may hold; a sampled surface has more than any row of parts."""
+    return MOST_POINTS if p.many == "sample" else MOST_ENTRIES
+
+
 def _read_array(p: Parameter, raw: Any, *, where: Where) -> Any:
     name = where.named(p.key)
-    if not isinstance(raw, list) or not 0 < len(raw) <= MOST_ENTRIES:
+    most = most_entries(p)
+    if not isinstance(raw, list) or not 0 < len(raw) <= most:
         what = f"a list of {len(raw)}" if isinstance(raw, list) else shown(raw)
         raise BadInput(
-            f"{name}: {what} is no list of 1 to {MOST_ENTRIES} values, one for each {p.many}; "
+            f"{name}: {what} is no list of 1 to {most} values, one for each {p.many}; "
             f"write such a list, as [{p.kind.example.split(' or ')[0]!r}]."
         )
     return np.array(

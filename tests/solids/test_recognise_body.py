@@ -12,15 +12,16 @@ from FreeCAD import Vector
 
 from freecad_neckfit.job.outline import Outline, outline_of
 from freecad_neckfit.job.resolve import complete
+from freecad_neckfit.job.top import top_height
 from freecad_neckfit.solids.build import build
 from freecad_neckfit.solids.recognise.body import read_back, read_walls
 from freecad_neckfit.solids.recognise.outline import front_at, outline_at
 from freecad_neckfit.solids.recognise.pocket_faces import Body
-from freecad_neckfit.solids.recognise.top import Unlike, read_top, top_faces
+from freecad_neckfit.solids.recognise.top import read_top, top_faces
 
 pytestmark = pytest.mark.freecad
 
-GRID = np.array([(x, y) for x in range(-70, 200, 15) for y in range(-60, 61, 10)], dtype=float)
+REGION = {"x": (-80.0, 260.0), "y": (-70.0, 70.0)}
 
 
 def routed(stated):
@@ -79,7 +80,7 @@ def test_a_body_without_cutaways_says_so():
 ])  # fmt: skip
 def test_the_top_s_shape_is_recognised(stated):
     body = routed(stated)
-    found = read_top(body, faces=top_faces(body), plan=GRID)
+    found = read_top(body, faces=top_faces(body), **REGION)
     for key, value in stated.items():
         if key != "body.edge_round":
             assert found.values[key] == (
@@ -88,14 +89,25 @@ def test_the_top_s_shape_is_recognised(stated):
     assert found.residuals["body.top"] < 1e-6
 
 
-def test_a_top_like_none_of_these_is_told_with_how_far_it_strays():
-    ridge = Part.makeCylinder(150, 500, Vector(-100, 0, -150), Vector(1, 0, 0))
+def ridged(radius=150.0):
+    """A block whose top is a cylinder along the centreline: no sphere and no parabola."""
+    ridge = Part.makeCylinder(radius, 500, Vector(-100, 0, -radius), Vector(1, 0, 0))
     block = Part.makeBox(400, 200, 100, Vector(-76, -100, -44)).common(ridge)
-    body = Body(block.Solids[0])
-    with pytest.raises(Unlike) as told:
-        read_top(body, faces=top_faces(body), plan=GRID)
-    # Against the parabola of its crown the circle drops y⁴/8R³ deeper.
-    assert 0.05 < told.value.off < 60**4 / (8 * 150**3) * 1.2
+    return Body(block.Solids[0])
+
+
+def test_a_top_like_none_of_these_is_sampled():
+    body = ridged()
+    found = read_top(body, faces=top_faces(body), **REGION)
+    v = found.values
+    assert v["body.top"] == "sampled"
+    x, y = np.array([-33.3, 12.3, 100.1]), np.array([0.0, 21.7, -48.9])
+    real = np.sqrt(150.0**2 - y**2) - 150.0
+    seen = top_height(v, x=x, y=y)
+    assert np.abs(seen - real).max() <= v["body.top_error"] + 1e-9
+    assert 0 < v["body.top_error"] < 0.005
+    assert found.residuals["body.top"] == v["body.top_error"]
+    assert v["body.carve_radius_across"] >= 1200.0  # the nearest bowl that can be stated
 
 
 def test_the_outline_is_cut_at_half_the_thickness():

@@ -9,6 +9,7 @@ import numpy as np
 from ..errors import CannotBuild
 from ..outline import Outline, outline_of
 from ..resolve import Values
+from ..sampled_top import samples
 from ..top import top_height
 from .words import mm
 
@@ -26,6 +27,8 @@ def outline(v: Values) -> Outline | None:
 
 def complaints(v: Values) -> Iterator[str]:
     """Say why outline, top and edges do not go together."""
+    if v["body.top"] == "sampled":
+        samples(v)  # refuses what is no grid
     try:
         found = outline(v)
     except CannotBuild as refusal:

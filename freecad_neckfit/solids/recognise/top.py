@@ -10,6 +10,7 @@ import numpy as np
 
 from ...job.arrays import FloatArray
 from ...job.parameters import ALL
+from ...job.sampled_top import sampled_height
 from ..measure.columns import highest
 from ..measure.facets import facets_of
 from ..measure.failures import NotFound
@@ -18,6 +19,14 @@ from .kinds import Flat
 from .pocket_faces import Body
 from .reading import NotRead, Shown
 
+Bounds = tuple[float, float]
+FLATTEST = 1.0 / 50_000.0
+"""Bend [1/mm] of the flattest bowl that can be stated."""
+BOWL_STEP = 15.0
+STEPS = (10.0, 5.0)
+"""Grids [mm] that a top is sampled on, the coarser first."""
+ENOUGH = 2e-3
+"""A grid that misses the top by less than this [mm] is fine enough."""
 LEVEL = 1e-6
 """A plane top whose normal leans less than this [radians] out of Z is flat."""
 COARSE = 0.1
@@ -47,12 +56,11 @@ def top_faces(body: Body, *, picked: Sequence[int] = ()) -> list[int]:
                        and not isinstance(body.kind(i), Flat))]  # fmt: skip
 
 
-def read_top(body: Body, *, faces: Sequence[int], plan: FloatArray) -> Shown:
-    """Which top it is: flat, domed or carved, as seen at plan points (n, 2) [mm].
+def read_top(body: Body, *, faces: Sequence[int], x: Bounds, y: Bounds) -> Shown:
+    """Which top it is: flat, domed, carved, or none of these and sampled, over a rectangle [mm].
 
-    ``body``: in the body frame. The residual says how far the top strays from that shape at most;
-    a note says so where it is more than the closed forms can bear. Raises NotRead where the top
-    is not over the points.
+    ``body``: in the body frame. The residual says how far the top strays from what is stated at
+    most. Raises NotRead where the top is not over the rectangle.
     """
     first = body.kind(faces[0])
     if len(faces) == 1 and isinstance(first, Flat):
@@ -62,7 +70,11 @@ def read_top(body: Body, *, faces: Sequence[int], plan: FloatArray) -> Shown:
     dome = _as_dome(body, faces)
     if dome is not None:
         return dome
-    return _as_bowl(plan, heights(body, faces, plan))
+    plan = _grid(x, y, BOWL_STEP).reshape(-1, 2)
+    bowl, off = _bowl(plan, heights(body, faces, plan))
+    if off < MEETS and _permitted(bowl):
+        return Shown({"body.top": "carved"} | bowl, {"body.top": off})
+    return _as_samples(body, faces, (x, y), _within(bowl))
 
 
 def heights(body: Body, faces: Sequence[int], plan: FloatArray) -> FloatArray:
@@ -96,32 +108,80 @@ def _as_dome(body: Body, faces: Sequence[int]) -> Shown | None:
     return Shown(values, {"body.top": off}) if off < MEETS and _permitted(values) else None
 
 
-def _as_bowl(plan: FloatArray, z: FloatArray) -> Shown:
-    """Least squares of X·tan(slope) - X²/2R_along - Y²/2R_across."""
+def _bowl(plan: FloatArray, z: FloatArray) -> tuple[dict[str, float], float]:
+    """Least squares of X·tan(slope) - X²/2R_along - Y²/2R_across, and how far it misses [mm]."""
     there = np.isfinite(z)
     if there.sum() < 12:
         raise NotRead("The body's top does not lie over the pocket and behind it; pick it.")
     x, y = plan[there].T
-    fit, *_ = np.linalg.lstsq(np.column_stack([x, -(x**2) / 2, -(y**2) / 2]), z[there], rcond=None)
-    off = float(np.abs(np.column_stack([x, -(x**2) / 2, -(y**2) / 2]) @ fit - z[there]).max())
-    flattest = 1.0 / ALL["body.carve_radius_along"].high  # type: ignore[operator]
-    values = {
-        "body.top": "carved",
+    terms = np.column_stack([x, -(x**2) / 2, -(y**2) / 2])
+    fit, *_ = np.linalg.lstsq(terms, z[there], rcond=None)
+    off = float(np.abs(terms @ fit - z[there]).max())
+    return {
         "body.carve_slope": math.degrees(math.atan(float(fit[0]))),
-        "body.carve_radius_along": 1.0 / max(float(fit[1]), flattest),
-        "body.carve_radius_across": 1.0 / max(float(fit[2]), flattest),
+        "body.carve_radius_along": 1.0 / max(float(fit[1]), FLATTEST),
+        "body.carve_radius_across": 1.0 / max(float(fit[2]), FLATTEST),
+    }, off
+
+
+def _as_samples(
+    body: Body, faces: Sequence[int], over: tuple[Bounds, Bounds], bowl: dict[str, float]
+) -> Shown:
+    """Heights on a grid, and the largest error at the middles between them.
+
+    A finer grid is taken where the
+    coarser one misses the top by more than the closed forms can bear.
+    """
+    for step in STEPS:
+        plan = _grid(*over, step)
+        z = heights(body, faces, plan.reshape(-1, 2))
+        values: dict[str, Any] = bowl | {
+            "body.top": "sampled",
+            "body.top_heights": _filled(plan.reshape(-1, 2), z),
+            "body.top_rows": plan.shape[1],
+            "body.top_step": step,
+            "body.top_from_x": float(plan[0, 0, 0]),
+            "body.top_from_y": float(plan[0, 0, 1]),
+        }
+        between = (plan[:-1, :-1] + step / 2).reshape(-1, 2)
+        real = heights(body, faces, between)
+        off = np.abs(sampled_height(values, x=between[:, 0], y=between[:, 1]) - real)
+        error = float(np.nanmax(off, initial=0.0))
+        if error < ENOUGH:
+            break
+    values["body.top_error"] = error
+    return Shown(values, {"body.top": error})
+
+
+def _grid(x: Bounds, y: Bounds, step: float) -> FloatArray:
+    """(n, m, 2) plan points a step apart from the lower bounds on."""
+    along, across = (a + step * np.arange(round((b - a) / step) + 1) for a, b in (x, y))
+    return np.stack(np.meshgrid(along, across, indexing="ij"), axis=-1)
+
+
+def _filled(plan: FloatArray, z: FloatArray) -> FloatArray:
+    """Where there is no wood: a smooth surface through what there is, met at the nearest sample."""
+    there = np.isfinite(z)
+    terms = _powers(plan)
+    smooth = terms @ np.linalg.lstsq(terms[there], z[there], rcond=None)[0]
+    filled, known = z.copy(), np.flatnonzero(there)
+    for k in np.flatnonzero(~there):
+        nearest = known[np.hypot(*(plan[known] - plan[k]).T).argmin()]
+        filled[k] = smooth[k] + z[nearest] - smooth[nearest]
+    return filled
+
+
+def _powers(plan: FloatArray) -> FloatArray:
+    """(n, 15) products of powers up to the fourth degree, of coordinates near 1."""
+    x, y = plan.T / 100.0
+    return np.column_stack([x**a * y**b for a in range(5) for b in range(5 - a)])
+
+
+def _within(values: dict[str, float]) -> dict[str, float]:
+    """Values brought into their permitted ranges."""
+    return {
+        key: float(np.clip(value, ALL[key].low, ALL[key].high)) for key, value in values.items()
     }
-    if off > MEETS or not _permitted(values):
-        raise Unlike(off)
-    return Shown(values, {"body.top": off})
-
-
-class Unlike(NotRead):
-    """A top that is neither flat nor dome nor bowl; ``off`` [mm] the bowl nearest to it misses."""
-
-    def __init__(self, off: float) -> None:
-        super().__init__(f"The top is neither flat nor dome nor bowl: it strays by {off:.2f} mm.")
-        self.off = off
 
 
 def _permitted(values: dict[str, Any]) -> bool:

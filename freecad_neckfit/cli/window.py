@@ -27,6 +27,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
+    from ..decide.conflicts import find_conflicts
+    from ..decide.mending_text import conflict_lines
     from ..decide.pictures.window import draw_window
     from ..decide.window import find_window
     from ..decide.window_text import window_lines, window_record
@@ -43,13 +45,16 @@ def _run(arguments: argparse.Namespace) -> int:
         x_range=span(arguments.depth, kind=Kind.LENGTH, bare=job.units, name="--depth"),
         y_range=span(arguments.range, kind=kind, bare=job.units, name="--range"),
     )
+    conflicts = find_conflicts(window)
     if arguments.svg:
-        write_text(arguments.svg, draw_window(window, name=joint.name, steps=steps).svg)
+        drawn = draw_window(window, name=joint.name, steps=steps, conflicts=conflicts)
+        write_text(arguments.svg, drawn.svg)
     if arguments.json:
         record = window_record(window, name=joint.name)
         write_text(arguments.json, json.dumps(record, indent=1) + "\n")
     units = units_of(arguments, job.units)
-    print("\n".join(window_lines(window, name=joint.name, units=units, steps=steps)))
+    lines = window_lines(window, name=joint.name, units=units, steps=steps)
+    print("\n".join([*lines, *conflict_lines(conflicts, units)]))
     return 0 if not window.empty else 1
 
 

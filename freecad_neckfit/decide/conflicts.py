@@ -11,6 +11,8 @@ from numpy.typing import NDArray
 
 from ..fit.verdict import ROUNDING
 from ..job.arrays import FloatArray
+from ..job.quantity import Kind, Units
+from ..job.show import show_value
 from .demands import DEMANDS, Demand
 from .window import Window, find_window
 
@@ -121,3 +123,10 @@ def _zoom(window: Window, rows: Sequence[int]) -> tuple[float, tuple[float, floa
             best, at = float(values[n]), (float(points[0][n]), float(points[1][n]))
         reach = reach[0] / 2, reach[1] / 2
     return best, at
+
+
+def shortfall(demand: Demand, short: float, units: Units) -> str:
+    """How far a demand stays unmet, with its unit: "0.30 mm short" or "0.10 mm over"."""
+    unit = demand.check.unit
+    amount = f"{short:.2f}" if unit is Kind.NUMBER else show_value(short, kind=unit, units=units)
+    return f"{amount} {'short' if demand.side == 'low' else 'over'}"

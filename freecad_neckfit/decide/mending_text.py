@@ -10,8 +10,7 @@ import numpy as np
 from ..job.parameters import ALL
 from ..job.quantity import Kind, Units
 from ..job.show import compact_length, show_value
-from .conflicts import Conflict
-from .demands import Demand
+from .conflicts import Conflict, shortfall
 from .mending import Remedy
 from .toll import Cost, toll
 
@@ -31,20 +30,14 @@ def _conflict(conflict: Conflict, units: Units) -> list[str]:
     count = len(conflict.demands)
     if count == 1:
         (demand,), (short,) = conflict.demands, conflict.shortfalls
-        short_text = _amount(demand, short, units)
+        short_text = shortfall(demand, short, units)
         return [f"Not to be met anywhere in the range: {demand.complaint}, {short_text} at best"]
     lines = ["These exclude one another:"]
     for demand, short in zip(conflict.demands, conflict.shortfalls, strict=True):
         others = "the other is met" if count == 2 else "the others are met"
-        amount = _amount(demand, short, units)
+        amount = shortfall(demand, short, units)
         lines.append(f"  - {demand.complaint}: {amount} at best where {others}")
     return lines
-
-
-def _amount(demand: Demand, short: float, units: Units) -> str:
-    unit = demand.check.unit
-    amount = f"{short:.2f}" if unit is Kind.NUMBER else show_value(short, kind=unit, units=units)
-    return f"{amount} {'short' if demand.side == 'low' else 'over'}"
 
 
 def remedy_lines(remedies: Sequence[Remedy], stated: Mapping[str, Any], units: Units) -> list[str]:

@@ -22,7 +22,7 @@ def window_lines(window: Window, *, name: str, units: Units, steps: Steps) -> li
         )
         return [
             verdict,
-            "What excludes what, and what mends it: see the command mend.",
+            "The command mend looks for the smallest changes that free it.",
         ]
     verdict = "within the window" if window.fits else "OUTSIDE the window"
     lines = [f"{name}: {verdict}", *(f"  {line}" for line in stated_lines(window, units))]

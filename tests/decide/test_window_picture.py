@@ -6,6 +6,7 @@ from xml.etree import ElementTree as ET
 import numpy as np
 import pytest
 
+from freecad_neckfit.decide.conflicts import find_conflicts
 from freecad_neckfit.decide.pictures.window import draw_window
 from freecad_neckfit.decide.shop import Steps, sixty_fourths, whole_steps
 from freecad_neckfit.decide.window import find_window
@@ -59,7 +60,9 @@ def test_a_click_leads_back_to_depth_and_angle(window):
 
 def test_without_a_window_the_picture_says_so_and_what_is_wrong_where(job):
     stated = next(o for o in job.options if o.name == "high bridge, deeper pocket").stated
-    said = words(draw_window(find_window(stated), name="high").svg)
+    window = find_window(stated)
+    said = words(draw_window(window, name="high", conflicts=find_conflicts(window)).svg)
+    assert "These exclude one another" in said
     assert "No depth and angle in this range meets every demand." in said
     assert "saddles cannot go low enough" in said
 

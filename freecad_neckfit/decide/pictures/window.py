@@ -3,30 +3,27 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from numpy.typing import NDArray
 
-from ...fit.verdict import ROUNDING
 from ...job.arrays import FloatArray
 from ...job.quantity import Kind, Units
 from ...job.show import compact_length, show_value
-from ..demands import DEMANDS, Demand
+from ..conflicts import Conflict, shortfall
+from ..demands import Demand
 from ..shop import INCH, Steps, named_marks, sixty_fourths, whole_steps
 from ..window import Window
 from .frame import Frame
-from .svg import DASHES, FAINT, INK, LINES, OUTSIDE, PAPER, WITHIN, Point, Sheet, wrapped
+from .svg import DASHES, FAINT, INK, LINES, OUTSIDE, PAPER, WITHIN, Sheet, wrapped
+from .zones import tell_zones
 
 WIDTH, HEIGHT = 860.0, 560.0
 LEAST_SPAN = {Kind.LENGTH: 1.0, Kind.ANGLE: 0.8}
 """The picture shows at least so much [mm, degrees]."""
 CLOSEST = 6.0
 """Marks that would stand closer are left out."""
-LETTER = 6.8
-"""Width of a letter of the picture's words."""
-ZONES = (41, 31)
-"""Points at which the picture asks what is wrong there."""
 
 
 @dataclass(frozen=True)
@@ -43,10 +40,12 @@ def draw_window(
     name: str,
     steps: Steps | None = None,
     tried: tuple[float, float] | None = None,
+    conflicts: Sequence[Conflict] = (),
 ) -> Picture:
     """Draw the window of the joint called ``name``, close up around it and the joint itself.
 
-    ``tried``: another place that is marked as well.
+    ``tried``: another place that is marked as well. ``conflicts``: what is told where there is
+    no window.
     """
     x, y = view(window)
     frame = Frame(74.0, 96.0, 500.0, 388.0, x, y)
@@ -54,7 +53,7 @@ def draw_window(
     _head(sheet, window, name)
     sheet.box(frame.left, frame.top, frame.width, frame.height, fill=OUTSIDE)
     sheet.areas((frame.places(p) for p in window.region.polygons if _seen(p, frame)), fill=WITHIN)
-    _zones(sheet, window, frame)
+    tell_zones(sheet, window, frame)
     _marks(sheet, frame, steps or Steps())
     bounds = _bounds(sheet, window, frame)
     _mark(sheet, frame, window.chosen, "as stated")
@@ -63,7 +62,7 @@ def draw_window(
     frame.edge(sheet)
     frame.draw_x(sheet, f"{window.x.title} [mm]")
     frame.draw_y(sheet, f"{window.y.title} [{window.y.kind.unit}]")
-    _legend(sheet, window, bounds)
+    _legend(sheet, window, bounds, conflicts)
     return Picture(sheet.text(), frame)
 
 
@@ -99,59 +98,6 @@ def _head(sheet: Sheet, window: Window, name: str) -> None:
     else:
         said = "In the blue area every demand holds. The joint as stated (cross) lies OUTSIDE it."
     sheet.words((22, 54), said, size=14)
-
-
-def _zones(sheet: Sheet, window: Window, frame: Frame) -> None:
-    """Say in each part outside the window what is worst there."""
-    x, y = (
-        np.linspace(*span, n + 2)[1:-1] for span, n in zip((frame.x, frame.y), ZONES, strict=True)
-    )
-    grid_x, grid_y = (a.ravel() for a in np.meshgrid(x, y, indexing="ij"))
-    values = window.field.at(grid_x, grid_y)
-    worst = np.where(values.min(axis=0) < -ROUNDING, np.argmin(values, axis=0), -1)
-    worst = worst.reshape(ZONES)
-    for row in np.unique(worst[worst >= 0]):
-        depth = _inward(worst == row)
-        i, j = np.unravel_index(int(np.argmax(depth)), depth.shape)
-        room = _room(worst == row, int(i), int(j)) * frame.width / ZONES[0]
-        lines = wrapped(DEMANDS[window.field.rows[row]].complaint, max(int(room / LETTER), 1))
-        wide = max(map(len, lines)) * LETTER
-        if depth.max() < 2 or len(lines) > 4 or wide > room:
-            continue
-        at = frame.place(float(x[i]), float(y[j]))
-        if _near(at, frame.place(*window.chosen), wide=wide / 2 + 12, high=8 * len(lines) + 12):
-            continue
-        for n, line in enumerate(lines):
-            place = at[0], at[1] + 14 * (n - (len(lines) - 1) / 2) + 4
-            sheet.words(place, line, anchor="middle", colour="#555555", size=12, halo=OUTSIDE)
-
-
-def _near(a: Point, b: Point, *, wide: float, high: float) -> bool:
-    return abs(a[0] - b[0]) < wide and abs(a[1] - b[1]) < high
-
-
-def _inward(zone: NDArray[np.bool_]) -> FloatArray:
-    """How many steps each point of a zone lies from the zone's edge."""
-    depth = np.zeros(zone.shape)
-    left = np.pad(zone, 1, constant_values=False)
-    while left.any():
-        depth += left[1:-1, 1:-1]
-        left[1:-1, 1:-1] &= (
-            left[:-2, 1:-1] & left[2:, 1:-1] & left[1:-1, :-2] & left[1:-1, 2:]
-        )  # fmt: skip
-    return depth
-
-
-def _room(zone: NDArray[np.bool_], i: int, j: int) -> float:
-    """Steps along x that words around (i, j) may take, in the rows just around."""
-    rows = range(max(j - 1, 0), min(j + 2, zone.shape[1]))
-    half = 0
-    while all(
-        i - half >= 0 and i + half < zone.shape[0] and zone[i - half, r] and zone[i + half, r]
-        for r in rows
-    ):
-        half += 1
-    return 2.0 * half
 
 
 def _marks(sheet: Sheet, frame: Frame, steps: Steps) -> None:
@@ -230,7 +176,9 @@ def _mark(sheet: Sheet, frame: Frame, at: tuple[float, float], said: str) -> Non
     sheet.words(place, said, size=12, bold=True, anchor=anchor, halo=PAPER)
 
 
-def _legend(sheet: Sheet, window: Window, bounds: list[Demand]) -> None:
+def _legend(
+    sheet: Sheet, window: Window, bounds: list[Demand], conflicts: Sequence[Conflict]
+) -> None:
     left, y = 600.0, 108.0
     if bounds:
         sheet.words((left, y), "What bounds it", size=14, bold=True)
@@ -243,6 +191,8 @@ def _legend(sheet: Sheet, window: Window, bounds: list[Demand]) -> None:
             sheet.words((left + 64, y), line, size=12)
             y += 15
         y += 9
+    if conflicts:
+        y = _exclude(sheet, conflicts[0], left, y)
     y += 8
     sheet.words((left, y), "As stated", size=14, bold=True)
     y += 20
@@ -251,6 +201,22 @@ def _legend(sheet: Sheet, window: Window, bounds: list[Demand]) -> None:
             sheet.words((left, y), part, size=12)
             y += 15
         y += 3
+
+
+def _exclude(sheet: Sheet, conflict: Conflict, left: float, y: float) -> float:
+    """What excludes what, in the column beside the chart."""
+    single = len(conflict.demands) == 1
+    heading = "Not to be met anywhere" if single else "These exclude one another"
+    sheet.words((left, y), heading, size=14, bold=True)
+    y += 22
+    for demand, short in zip(conflict.demands, conflict.shortfalls, strict=True):
+        lines = wrapped(f"{demand.complaint}, {shortfall(demand, short, Units.MM)}", 36)
+        sheet.dot((left + 4, y - 4), 3, fill=INK)
+        for line in lines:
+            sheet.words((left + 14, y), line, size=12)
+            y += 15
+        y += 5
+    return y + 8
 
 
 def stated_lines(

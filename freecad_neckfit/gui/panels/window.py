@@ -7,6 +7,8 @@ from typing import Any
 from PySide import QtGui
 
 from ...decide.axes import ANGLE, PLATE, SHIM
+from ...decide.conflicts import Conflict, find_conflicts
+from ...decide.mending_text import conflict_lines
 from ...decide.pictures.window import Picture, draw_window, stated_lines
 from ...decide.shop import Steps, whole_steps
 from ...decide.window import Window, find_window
@@ -27,6 +29,7 @@ class WindowDialog(DecideDialog):
         self.window_found: Window | None = None
         self.drawn: Picture | None = None
         self.tried: tuple[float, float] | None = None
+        self.conflicts: tuple[Conflict, ...] = ()
         self.second = QtGui.QComboBox()
         self.second.setObjectName("NeckFitSecondAxis")
         self.second.currentIndexChanged.connect(lambda _: self.look_again())
@@ -62,16 +65,20 @@ class WindowDialog(DecideDialog):
         """Find the window anew."""
         second = str(self.second.itemData(self.second.currentIndex()))
         self.window_found = find_window(self.stated(), second=second)
+        self.conflicts = find_conflicts(self.window_found)
         self.tried = None
         self._draw()
 
     def _draw(self) -> None:
         window = self.window_found
         assert window is not None  # noqa: S101  (drawn after it was found)
-        self.drawn = draw_window(window, name=self.label, steps=Steps(), tried=self.tried)
+        self.drawn = draw_window(
+            window, name=self.label, steps=Steps(), tried=self.tried, conflicts=self.conflicts
+        )
         self.picture.show_svg(self.drawn.svg)
         self.take.setEnabled(self.tried is not None)
         lines = window_lines(window, name=self.label, units=self.units, steps=Steps())
+        lines += conflict_lines(self.conflicts, self.units)
         self.words.setPlainText("\n".join(self._tried_lines() or lines))
 
     def _tried_lines(self) -> list[str]:

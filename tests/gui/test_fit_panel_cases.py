@@ -56,7 +56,7 @@ def test_inches_are_shown_and_read(told):
     assert seen["typed"] == pytest.approx(17.4625, abs=1e-9)
     assert (seen["shown"], seen["fraction of it"]) == ("0.6875 in", "0.688 in (11/16)")
     assert seen["look"]["rows"]["overhang.gap"][1] == (
-        "X interferes | room under the overhang | by 0.060 in · 0.065 in short"
+        "X interferes | room under the overhang | by 0.060 in (1/16 -0.003) · 0.065 in short"
     )
 
 

@@ -8,11 +8,13 @@ from dataclasses import dataclass
 from typing import Any
 
 from ...job.quantity import Kind, Units
-from ...job.show import compact_length, show_value
+from ...job.show import compact_length, show_length, show_value
 from ...run.finding import Finding, State
 
 Place = tuple[float, float, float]
 
+NOTHING = 1e-6
+"""A room [mm] of a float's last digits is none."""
 OUT_OF_DATE = "out of date"
 DOUBTFUL = (State.UNKNOWN, State.DISAGREES)
 SHOWN_AT_FIRST = frozenset(State) - {State.FITS, State.TELLS, State.ABSENT}
@@ -88,14 +90,20 @@ def _said(value: float | None, state: State, kind: Kind, units: Units) -> str:
         return ""
     # "Interferes by 1.55 mm" is read at once; a negative room has to be thought about.
     if state is State.INTERFERES and value < 0:
-        return f"by {_shown(-value, kind, units)}"
+        return f"by {_in_full(-value, kind, units)}"
+    return _in_full(value, kind, units)
+
+
+def _in_full(value: float, kind: Kind, units: Units) -> str:
+    """With the nearest 64th where lengths are shown in inches."""
+    if kind is Kind.LENGTH and units is Units.INCH:
+        return show_length(0.0 if abs(value) < NOTHING else value, units=units)
     return _shown(value, kind, units)
 
 
 def _shown(value: float, kind: Kind, units: Units) -> str:
     if kind is Kind.LENGTH:
-        # A room of a float's last digits is none.
-        return compact_length(0.0 if abs(value) < 1e-6 else value, units=units)
+        return compact_length(0.0 if abs(value) < NOTHING else value, units=units)
     if kind is Kind.NUMBER:
         return f"{value:.2f}"
     return show_value(value, kind=kind, units=units)

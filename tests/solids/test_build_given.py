@@ -1,12 +1,14 @@
 """Solids that exist already, checked in place of those that would be built from the values."""
 
+from types import SimpleNamespace
+
 import numpy as np
 import pytest
 
 pytest.importorskip("FreeCAD")
 
 import Part
-from FreeCAD import Vector
+from FreeCAD import Rotation, Vector
 
 from freecad_neckfit.job.errors import BadInput
 from freecad_neckfit.job.outline import outline_of
@@ -17,6 +19,7 @@ from freecad_neckfit.solids.build import Given, build
 from freecad_neckfit.solids.build import body as body_room
 from freecad_neckfit.solids.build.outline import bounds_of, segments_of
 from freecad_neckfit.solids.build.shapes import moved
+from freecad_neckfit.solids.measure import measure_all
 
 pytestmark = pytest.mark.freecad
 
@@ -143,3 +146,24 @@ def test_a_solid_that_is_inside_out_is_turned():
     turned = blank_of({})
     turned.reverse()
     same_findings(check_values({}), check_values({}, given=Given(body=turned)))
+
+
+def test_parts_that_touch_do_not_interfere_by_the_last_digit_of_a_turn():
+    """Turned and turned back, the end wall lies a rounding before or behind the heel's end."""
+    stated = {"body.edge_round": 0.0}
+    built = build(complete(stated))
+    rng = np.random.default_rng(1)
+    for _ in range(10):
+        motion = np.eye(4)
+        turn = rng.normal(size=4)
+        motion[:3, :3] = np.array(Rotation(*turn / np.linalg.norm(turn)).toMatrix().A).reshape(
+            4, 4
+        )[:3, :3]
+        motion[:3, 3] = rng.uniform(-400, 400, 3)
+        there = moved(built.parts["body"], motion)
+        parts = built.parts | {"body": moved(there, np.linalg.inv(motion))}
+        found = measure_all(SimpleNamespace(parts=parts), built.values, keys=["clash_neck_body"])[
+            "clash_neck_body"
+        ]
+        assert found.value == 0.0
+        assert found.detail["depth"] < 1e-6

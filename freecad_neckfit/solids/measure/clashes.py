@@ -14,6 +14,8 @@ from .measured import Measured
 
 NECK_PARTS = (*NECK, "shaft")
 ROLES = ("neck", "middle", "bridge")
+AROUND = 0.1
+"""How far [mm] beyond the bounds that two parts share their faces are looked at."""
 
 
 def between(names: tuple[str, ...], other: str) -> Callable[[Context], Measured]:
@@ -55,6 +57,8 @@ def _clash(context: Context, one: str, other: str) -> Clash:
     low, high = (f(p, q) for f, p, q in ((np.maximum, low_a, low_b), (np.minimum, high_a, high_b)))
     if (low > high).any():
         return NONE
+    # Faces that only touch the common bounds count: without them a wall's thickness is misread.
+    low, high = low - AROUND, high + AROUND
     bounds: Bounds = (float(low[0]), float(high[0]), float(low[1]), float(high[1]))
     return clash(_Near(context, one, bounds), _Near(context, other, bounds))
 

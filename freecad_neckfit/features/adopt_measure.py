@@ -58,6 +58,24 @@ def renew_pocket(pocket: Any) -> None:
         pocket.MeasuredFrom = text_digest(text)
 
 
+def renew_plate(plate: Any) -> None:
+    """Measure an adopted cover plate; one that is not flat keeps its stated thickness."""
+    from ..solids.recognise.plate import read_plate
+    from ..solids.recognise.reading import NotRead, Shown
+
+    key = own_digest(plate)
+    if key == plate.MeasuredFrom:
+        return
+    try:
+        found = read_plate(own_shape(plate))
+    except NotRead as refusal:
+        found = Shown(notes=(str(refusal),))
+    with values.writing():
+        state(plate, stated_of(plate) | found.values)
+        plate.Measured, plate.Remarks = sorted(found.values), _remarks(found)
+        plate.MeasuredFrom = key
+
+
 def _kept(body: Any) -> dict[str, Any]:
     """What the body states by itself: not what was measured before and may be there no more."""
     before = set(body.Measured)

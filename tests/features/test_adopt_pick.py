@@ -216,6 +216,30 @@ def test_a_plate_is_taken_where_it_lies(document):
     assert not plate.Visibility
 
 
+def test_a_plate_s_thickness_is_measured(document):
+    import Part
+
+    from freecad_neckfit.features.adopt import adopt_plate
+
+    joint = made(document, "padded")[2]
+    joint.CoverPlate.Cover, joint.CoverPlate.Thickness = "surround", 1.9
+    document.recompute()
+    plate = document.addObject("Part::Feature", "Cover")
+    plate.Shape = Part.getShape(document.SeatedPlate)
+    joint.CoverPlate.Thickness = 2.6
+    adopt_plate(joint, plate)
+    document.recompute()
+    assert joint.CoverPlate.isValid(), joint.CoverPlate.getStatusString()
+    assert joint.CoverPlate.Thickness.Value == pytest.approx(1.9, abs=SAME)
+    assert list(joint.CoverPlate.Measured) == ["plate.thickness"]
+    ball = Part.makeSphere(30.0)
+    plate.Shape = ball
+    document.recompute()
+    assert joint.CoverPlate.Thickness.Value == pytest.approx(1.9, abs=SAME)
+    assert not joint.CoverPlate.Measured
+    assert "must be stated" in joint.CoverPlate.Remarks[0]
+
+
 def test_a_neck_of_one_solid_is_taken_by_its_frame(document):
     from FreeCAD import Placement, Rotation, Vector
 

@@ -24,6 +24,9 @@ DETAILS = ((10.0, "10:1"), (5.0, "5:1"), (2.0, "2:1"))
 BREAK = 40.0
 """Paper [mm] between pocket and saddles, where the drawing is broken."""
 SADDLE = (-9.0, 10.0)
+"""How far [mm] the drawing shows before the first saddle and behind the last."""
+DETAIL_TEXT = 84.0
+"""Room [mm of paper] for the figures beside the enlarged detail."""
 
 
 @dataclass(frozen=True)
@@ -75,7 +78,7 @@ class _Layout:
     @classmethod
     def of(cls, joint: Joint, paper: Paper, angle: Angle, scale: float) -> _Layout:
         """Measure what must be shown."""
-        board = joint.parts["fretboard"].BoundBox
+        board = joint.board.BoundBox
         end = max(float(board.XMax), 0.0) + 12
         half = max(
             joint.pocket.half_width(0), joint.pocket.half_width(-joint.length("pocket.length"))
@@ -89,7 +92,8 @@ class _Layout:
         ys = [float(y) for y in joint.screws.y]
         rows = len({float(x) for x in joint.screws.x}) + 1
         columns = max((len({y for y in ys if y * s > 0}) for s in (1, -1)), default=0) + 1
-        high = max(joint.parts[n].BoundBox.ZMax for n in ("frets", "fretboard", "saddles"))
+        tall = [joint.board, *(joint.parts[n] for n in ("frets", "saddles") if n in joint.parts)]
+        high = max(part.BoundBox.ZMax for part in tall)
         return cls(
             joint, paper, angle, scale,
             x=(round(-joint.length("pocket.length") - 14, 3), round(end, 3)),
@@ -119,7 +123,9 @@ class _Layout:
         """Whether everything finds room on the sheet."""
         inner = self.paper.high[1] - self.paper.low[1]
         across = self._right_column + self._size(self.y) + 10
-        return sum(self._tall) <= inner - 6 and across <= self.paper.high[0]
+        # Plan or section stands beside the title block and its notes.
+        beside = self._right_column - 12 <= self.paper.high[0] - WIDTH
+        return sum(self._tall) <= inner - 6 and across <= self.paper.high[0] and beside
 
     def drawing(self, title: Title, name: str) -> Drawing:
         """Place the views: the plan below the section in first angle, above it in third."""
@@ -184,11 +190,11 @@ class _Layout:
 
     def _ring(self, view: View) -> None:
         """Where the enlarged detail is taken from."""
-        board = self.joint.parts["fretboard"].BoundBox
+        board = self.joint.board.BoundBox
         x, y = view.spot((max(float(board.XMax), 0.0) - 2) / 2, float(board.ZMax) / 2)
         radius = max(float(board.XMax) + 5, float(board.ZMax) + 6, 8.0) / 2 * self.scale + 1
         view.notes.append(Round((x, y), radius, pen=Pen.DIMENSION))
-        view.notes.append(Words((x + radius * 0.75 + 1, y + radius * 0.75), "B", 3.5))
+        view.notes.append(Words((x + radius + 1, y - 1.5), "B", 3.5))
 
     def _across(self, at_y: float) -> View:
         mirrored = self.angle is Angle.FIRST
@@ -200,10 +206,10 @@ class _Layout:
 
     def _detail(self, top: float) -> tuple[View, str]:
         joint = self.joint
-        board = joint.parts["fretboard"].BoundBox
+        board = joint.board.BoundBox
         x = (-5.0, max(round(float(board.XMax), 3), 0.0) + 3.0)
         bottom = self.paper.low[1] + BLOCK_HEIGHT + 46
-        room = self.paper.high[0] - self._right_column - 62, top - bottom
+        room = self.paper.high[0] - self._right_column - DETAIL_TEXT, top - bottom
         high = round(float(board.ZMax), 3) + 2.0
         scale, name = next(
             (

@@ -28,8 +28,6 @@ CHECKS = {
 }
 """Figures that checks have measured already, by the check's id."""
 FAR = 400.0
-SKIM = 0.01
-"""How far [mm] under the top the end wall is looked for."""
 
 SIDE = 0.6
 """A plane wall whose normal's Y exceeds this is a side, even of a pocket that widens much."""
@@ -63,21 +61,32 @@ def hits(solid: Any, start: Any, end: Any) -> list[Any]:
 
 def _pocket(context: Context) -> Figures:
     body = context.shape("body")
-    top, box = float(context.top_height(np.zeros((1, 2)))[0]), body.BoundBox
-    floor = _floor_height(context)
-    mouth = hits(body, Vector(-FAR, 0, floor(0.0) - 1.0), Vector(0, 0, floor(0.0) - 1.0))
-    # From the middle of the pocket, so that nothing before the mouth is met first.
-    start = box.XMin / 2 if not mouth else mouth[0].x / 2
-    wall = hits(body, Vector(start, 0, top - SKIM), Vector(FAR, 0, top - SKIM))
-    if not mouth or not wall:
+    top = float(context.top_height(np.zeros((1, 2)))[0])
+    floor, wall = _floor_height(context), _end_wall(context, top)
+    if wall is None:
         return {}
-    length = wall[0].x - _front(context, floor)
+    length = wall - _front(context, floor)
     return {
         "pocket.length": length,
         "pocket.depth": top - floor(0.0),
         "depth_mouth": float(context.top_height(np.array([[-length, 0.0]]))[0]) - floor(-length),
-        "body.thickness": top - box.ZMin,
+        "body.thickness": top - body.BoundBox.ZMin,
     }
+
+
+def _end_wall(context: Context, z: float) -> float | None:
+    """X [mm] of the end wall on the centreline at height ``z``: of a plane or of a round wall."""
+    found = []
+    for index in context.body_faces.walls:
+        surface = context.faces("body")[index].Surface
+        kind = type(surface).__name__
+        if kind == "Plane" and abs(surface.Axis.x) > SIDE:
+            n, p = surface.Axis, surface.Position
+            found.append(p.x - (n.z * (z - p.z) - n.y * p.y) / n.x)
+        elif kind == "Cylinder" and abs(surface.Center.y) < 1e-6:
+            a, c = surface.Axis, surface.Center
+            found.append(c.x + (z - c.z) * a.x / a.z + surface.Radius / abs(a.z))
+    return float(max(found)) if found else None
 
 
 def _front(context: Context, floor: Callable[[float], float]) -> float:
@@ -184,8 +193,9 @@ def _inside(face: Any, ranges: tuple[float, float, float, float]) -> Any:
 def _overhang(context: Context) -> Figures:
     """The overhang in the neck frame: its length and its underside over the heel's bottom."""
     frame = context.frame
-    board = frame.to_neck(context.facets("fretboard").points)
-    down = context.facets("fretboard").normal @ -frame.up > 0.99
+    facets = context.facets("fretboard" if context.has("fretboard") else "heel")
+    board = frame.to_neck(facets.points)
+    down = facets.normal @ -frame.up > 0.99
     beyond = board[down][:, :, 0].max(axis=1) > 1e-6
     found = {"neck.overhang": float(max(board[:, :, 0].max(), 0.0))}
     if beyond.any():
@@ -194,21 +204,30 @@ def _overhang(context: Context) -> Figures:
 
 
 def _heel_widths(context: Context) -> Figures:
-    """Width between the heel's straight sides, at its end and one pocket length before."""
+    """Width between the heel's straight sides, at its end and one pocket length before.
+
+    Of several plane faces on a side the largest is the side: a given neck has others beside it.
+    """
     frame, found = context.frame, _pocket(context)
-    if not found:
+    sides: dict[bool, tuple[float, Any, Any]] = {}
+    for face in context.faces("heel"):
+        if type(face.Surface).__name__ != "Plane":
+            continue
+        n, p = (np.array(tuple(a)) for a in (face.Surface.Axis, face.Surface.Position))
+        if abs(n[1]) > SIDE and abs(n @ frame.up) < 1e-6:
+            at = frame.to_neck(p)
+            slope = -float(n @ frame.along) / n[1]
+            right = float(frame.to_neck(np.array(tuple(face.CenterOfMass)))[1]) > 0
+            if right not in sides or face.Area > sides[right][0]:
+                sides[right] = face.Area, at, slope
+    if not found or len(sides) < 2:
         return {}
-    sides = [f for f in context.faces("heel") if type(f.Surface).__name__ == "Plane"]
     figures: Figures = {}
     for key, x in (("heel_width_end", 0.0), ("heel_width_mouth", -found["pocket.length"])):
-        ys = []
-        for side in sides:
-            n, p = (np.array(tuple(a)) for a in (side.Surface.Axis, side.Surface.Position))
-            if abs(n[1]) > SIDE and abs(n @ frame.up) < 1e-6:
-                at = frame.to_neck(p)
-                ys.append(float(at[1] - (n @ frame.along) * (x - at[0]) / n[1]))
-        if any(y > 0 for y in ys) and any(y < 0 for y in ys):
-            figures[f"neck.{key}"] = min(y for y in ys if y > 0) - max(y for y in ys if y < 0)
+        high, low = (
+            float(at[1] + slope * (x - at[0])) for _, at, slope in (sides[True], sides[False])
+        )
+        figures[f"neck.{key}"] = high - low
     return figures
 
 

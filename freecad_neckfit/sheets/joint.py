@@ -56,6 +56,11 @@ class Joint:
         """The solids by name, in the body frame."""
         return self.assembly.parts
 
+    @property
+    def board(self) -> Any:
+        """The fretboard, or the whole neck where that is one given solid."""
+        return self.parts.get("fretboard", self.parts["heel"])
+
     @cached_property
     def case(self) -> Case:
         """The closed forms of this joint."""

@@ -78,8 +78,24 @@ def raw_values(document: Any) -> dict[str, float]:
     }
 
 
+def settle(document: Any) -> None:
+    """Wait until FreeCAD has drawn all views again, as after opening; then work sizes out anew.
+
+    Raises KernelFailure where it does not draw one.
+    """
+    pump = _event_pump()
+    for obj in document.Objects:
+        if obj.Name.startswith(f"{PREFIX}view_"):
+            _wait(obj, pump)
+    for obj in document.Objects:
+        if obj.Name.startswith(f"{PREFIX}size_"):
+            obj.touch()
+    document.recompute()
+
+
 def check_page(document: Any, drawing: Drawing) -> None:
     """Compare every dimension's raw value with the drawing; raises Misprint where one differs."""
+    settle(document)
     values = raw_values(document)
     for key, wanted in _wanted(drawing).items():
         if key not in values:
@@ -143,7 +159,7 @@ class _View:
         self.feature.Direction, self.feature.XDirection = Vector(0, 0, 1), Vector(1, 0, 0)
         self.feature.ScaleType, self.feature.Scale = "Custom", self.scale
         self.document.recompute()
-        self._wait(pump)
+        _wait(self.feature, pump)
         self.corners = _vertices(self.feature)
         self.offset = self._offset()
         self._place()
@@ -182,15 +198,6 @@ class _View:
         windows = self.view.windows
         x = windows[0].x[0], windows[-1].x[1]
         return Window(x, windows[0].y, (0.0, 0.0))
-
-    def _wait(self, pump: Pump) -> None:
-        """FreeCAD 1.0 draws in a thread of its own and tells by events."""
-        until = time.monotonic() + WAIT
-        while not self.feature.getVisibleEdges():
-            if time.monotonic() > until:
-                raise KernelFailure(f"TechDraw did not draw the view {self.view.title!r}.")
-            pump()
-            time.sleep(0.01)
 
     def _offset(self) -> Spot:
         """What TechDraw takes off each point of this view: it centres views its own way."""
@@ -265,6 +272,16 @@ class _View:
         base_y = spots[0][1] + self.offset[1] if not _upright(placed) else y
         base_x = spots[0][0] + self.offset[0] if _upright(placed) else x
         size.X, size.Y = base_x * self.scale + shift[0], base_y * self.scale + shift[1]
+
+
+def _wait(feature: Any, pump: Pump) -> None:
+    """FreeCAD 1.0 draws in a thread of its own and tells by events."""
+    until = time.monotonic() + WAIT
+    while not feature.getVisibleEdges():
+        if time.monotonic() > until:
+            raise KernelFailure(f"TechDraw did not draw the view {feature.Label!r}.")
+        pump()
+        time.sleep(0.01)
 
 
 def _ends(placed: Placed) -> tuple[Spot, Spot]:
@@ -358,4 +375,4 @@ def _event_pump() -> Pump:
 _KEPT: list[Any] = []
 """Qt's application must outlive the views."""
 
-__all__ = ["add_page", "check_page", "raw_values", "remove_page"]
+__all__ = ["add_page", "check_page", "raw_values", "remove_page", "settle"]

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import FreeCAD
 import FreeCADGui
-from fit_panel_hand import buttons, click, pump, window
+from fit_panel_hand import buttons, click, picture, pump, window
 from PySide import QtCore, QtGui
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
@@ -45,6 +45,7 @@ def main():
     told["without pocket"] = notice(), arrows()
     click(box("NeckFitAdoptPocket"), hit(box("NeckFitAdoptPocket")))
     told["with pocket"] = notice(), arrows()
+    picture("adopt")
     told["untouched while picking"] = changed(before, designs.history(document))
     told["objects while picking"] = [o.Name for o in document.Objects] == names
 

@@ -18,7 +18,8 @@ def test_it_opens_waiting_for_the_top_face(told):
 
 def test_picking_the_top_picks_the_solid_and_goes_on(told):
     assert told["top"]["solid"] == "Ready"
-    assert told["top"]["top"].startswith("Ready, Face")
+    assert told["top"]["top"].startswith("Face")
+    assert told["top"]["top"].endswith(", Ready")
     assert told["top"]["centreline"] == ""
     assert told["waits second"] == ["centreline"]
 

@@ -214,4 +214,4 @@ class AdoptPanel:
 
 def _words(pick: Pick) -> str:
     name = str(pick.solid.Label)
-    return f"{name}, {pick.element}" if pick.element else name
+    return f"{pick.element}, {name}" if pick.element else name

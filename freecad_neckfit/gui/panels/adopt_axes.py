@@ -66,9 +66,10 @@ def _arrow(axis: int, length: float, colour: tuple[float, float, float], word: s
     paint.rgb.setValue(*colour)
     points.point.setValues(0, 2, [(0.0, 0.0, 0.0), tuple(tip)])
     line.numVertices.setValue(2)
-    move, text = coin.SoTranslation(), coin.SoText2()
+    move, font, text = coin.SoTranslation(), coin.SoFont(), coin.SoText2()
+    font.size.setValue(16.0)
     move.translation.setValue(*tip)
     text.string.setValue(word)
-    for node in (style, paint, points, line, move, text):
+    for node in (style, paint, points, line, move, font, text):
         made.addChild(node)
     return made

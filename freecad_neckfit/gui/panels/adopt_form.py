@@ -25,6 +25,11 @@ class AdoptForm(QtGui.QWidget):
         super().__init__()
         self.setWindowTitle(tr("Adopt a solid"))
         layout = QtGui.QFormLayout(self)
+        layout.setFieldGrowthPolicy(QtGui.QFormLayout.AllNonFixedFieldsGrow)
+        self.notice = QtGui.QLabel()
+        self.notice.setObjectName("NeckFitAdoptNotice")
+        self.notice.setWordWrap(True)  # Qt's way
+        layout.addRow(self.notice)
         self.roles = QtGui.QComboBox()
         self.roles.setObjectName("NeckFitAdoptRole")
         self.roles.addItems([tr("body"), tr("neck"), tr("cover plate")])
@@ -56,13 +61,11 @@ class AdoptForm(QtGui.QWidget):
         self.by_numbers = QtGui.QCheckBox(tr("Type the frame"))
         self.by_numbers.setObjectName("NeckFitAdoptType")
         for box in (self.pocket, self.turn, self.by_numbers):
-            layout.addRow("", box)
+            layout.addRow(box)
             box.toggled.connect(self._changed)
-        self.numbers = self._numbers(layout)
-        self.notice = QtGui.QLabel()
-        self.notice.setObjectName("NeckFitAdoptNotice")
-        self.notice.setWordWrap(True)
-        layout.addRow(self.notice)
+        self.typing = QtGui.QWidget()
+        self.numbers = self._numbers(QtGui.QFormLayout(self.typing))
+        layout.addRow(self.typing)
         self.roles.currentIndexChanged.connect(self._changed)
         self._changed()
         self.buttons["top"].setChecked(True)
@@ -97,6 +100,7 @@ class AdoptForm(QtGui.QWidget):
     def show_pick(self, row: str, words: str) -> None:
         """Show what a row holds; empty words for nothing."""
         self._lines[row].setText(words)
+        self._lines[row].setCursorPosition(0)
 
     def go_on(self) -> None:
         """Let the next empty row that the role needs wait."""
@@ -106,14 +110,16 @@ class AdoptForm(QtGui.QWidget):
             self.buttons[after].setChecked(True)
 
     def say(self, sentence: str) -> None:
-        """One sentence under the picks."""
+        """One sentence over the picks."""
         self.notice.setText(sentence)
 
     def _row(self, row: str, tip: str) -> Any:
         line = QtGui.QLineEdit()
         line.setReadOnly(True)  # Qt's way
         line.setObjectName(f"NeckFitAdopt_{row}")
-        button, clear = QtGui.QPushButton(tr("Pick")), QtGui.QToolButton()
+        line.setMinimumWidth(40)  # the panel is narrow
+        button, clear = QtGui.QToolButton(), QtGui.QToolButton()
+        button.setText(tr("Pick"))
         button.setCheckable(True)  # Qt's way
         button.setAutoExclusive(False)  # Qt's way: exclusive among the rows, by hand
         button.setObjectName(f"NeckFitAdoptPick_{row}")
@@ -160,8 +166,7 @@ class AdoptForm(QtGui.QWidget):
         self.pocket.setEnabled(is_body)
         self.turn.setEnabled(is_body)
         self.by_numbers.setEnabled(self.role != "plate")
-        for box in getattr(self, "numbers", []):
-            box.setEnabled(self.by_numbers.isChecked())
+        self.typing.setVisible(self.by_numbers.isChecked() and self.by_numbers.isEnabled())
         if self.waiting not in rows:
             self.buttons["solid"].setChecked(True)
         self.changed.emit()

@@ -99,6 +99,15 @@ def test_a_conical_top_is_the_formula_at_every_section():
             assert off(top, x, y, by_formula(v, x, y)) < 1e-6
 
 
+def test_a_top_far_flatter_at_its_end_than_at_the_nut_is_still_the_boards_top():
+    v = complete({"neck.radius_nut": 180.0, "neck.radius_end": 3600.0})
+    board = proven(fretboard(v)["fretboard"], name="fretboard")
+    for x in (-400.0, -100.0, v["neck.overhang"] - 1):
+        z = by_formula(v, x, 15.0)
+        assert off(board, x, 15.0, z) == pytest.approx(0.0, abs=1e-6)
+        assert board.isInside(Vector(x, 15.0, z - 0.5), 1e-6, False)
+
+
 @pytest.mark.parametrize("underside", [15.0, 18.6, 20.0])
 def test_the_board_steps_at_the_heel_end(underside):
     board = fretboard(complete({"neck.underside": underside, "neck.overhang": 20.0}))["fretboard"]

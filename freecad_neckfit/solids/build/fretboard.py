@@ -113,7 +113,9 @@ def _under_cone(v: Values, start: float, end: float) -> Solid:
         poles, [3, 3], [2, 2], [0.0, 1.0], [0.0, 1.0], False, False, 2, 1, weights
     )
     top = surface.toShape()
-    lowest = min(v["neck.glue_line"], v["neck.underside"] - v["neck.binding"]) - ROOM
+    # Where one radius is many times the other, the wider end's surface hangs below the board.
+    hangs = min(poles[2].z for poles in ends)
+    lowest = min(v["neck.glue_line"], v["neck.underside"] - v["neck.binding"], hangs) - ROOM
     return _closed_under(top, lowest)
 
 

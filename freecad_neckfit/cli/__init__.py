@@ -14,7 +14,7 @@ from collections.abc import Sequence
 
 from .. import __version__
 from ..host import reexec_under_freecad
-from . import check, mend, options, package, seasons, tables, tolerances, window
+from . import check, mend, neck, options, package, seasons, tables, tolerances, window
 from .command import BAD_INPUT, Command
 
 __all__ = ["BAD_INPUT", "COMMANDS", "main"]
@@ -22,6 +22,7 @@ __all__ = ["BAD_INPUT", "COMMANDS", "main"]
 # In the order of the help.
 COMMANDS: tuple[Command, ...] = (
     check.COMMAND,
+    neck.COMMAND,
     window.COMMAND,
     mend.COMMAND,
     options.COMMAND,

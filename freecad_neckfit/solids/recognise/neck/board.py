@@ -12,6 +12,7 @@ from ....job.quantity import Kind
 from .fits import Line2, Top, plane_through, top_through
 from .found import Confidence, Findings
 from .frame import edges_of
+from .heel import Heel
 from .patches import Patches, slice_at
 
 EXACT, MESHED = 0.004, 0.01
@@ -244,8 +245,10 @@ def _across(triangles: FloatArray, x: float) -> FloatArray:
     return slice_at(swapped, y=x)[:, :, 0]
 
 
-def read_glue_line(p: Patches, board: Board, rough_top: Sequence[int], found: Findings) -> None:
-    """The glue line where wood and fretboard are solids of their own, or where sides meet on it."""
+def read_glue_line(
+    p: Patches, board: Board, rough_top: Sequence[int], heel: Heel, found: Findings
+) -> None:
+    """The glue line where wood and fretboard are solids of their own, or where sides end on it."""
     owners = {int(p.solid[i]) for i in rough_top}
     down = (p.normal[:, 2] < DOWN) & (p.spread > 0.999) & (p.centre[:, 0] < -100)
     down &= np.isin(p.solid, list(owners)) & (p.centre[:, 2] > 0.4 * board.top.height)
@@ -253,9 +256,7 @@ def read_glue_line(p: Patches, board: Board, rough_top: Sequence[int], found: Fi
     faces = [int(i) for i in np.flatnonzero(down) if p.centre[i, 2] < board.top.height - 1]
     wood = set(map(int, p.solid)) - owners
     if not faces or not wood:
-        found.notes.append(
-            "the glue line does not show, for wood and fretboard are one solid: the job's stands"
-        )
+        _tell_sides_end(p, board, heel, found)
         return
     z = [float(p.centre[i, 2]) for i in faces]
     main = max(faces, key=lambda i: p.area[i])
@@ -263,3 +264,20 @@ def read_glue_line(p: Patches, board: Board, rough_top: Sequence[int], found: Fi
                residual=max(z) - min(z))  # fmt: skip
     found.tell("neck.make", "glued", "wood and fretboard are solids of their own",
                kind=Kind.CHOICE, confidence=Confidence.LIKELY)  # fmt: skip
+
+
+def _tell_sides_end(p: Patches, board: Board, heel: Heel, found: Findings) -> None:
+    """In one solid the heel's sides may still end level, where a board of other width starts."""
+    ends = []
+    for wall in heel.walls:
+        points = p.points_of([wall])
+        upper = points[points[:, 2] > 0.4 * board.top.height, 2]
+        ends += [float(upper.min()), float(upper.max())] if len(upper) else [np.nan]
+    level = bool(ends) and float(np.ptp(ends)) < LEVEL
+    if level and ends[0] < 0.95 * board.top.height:
+        found.tell("neck.glue_line", ends[0], "the level on which the heel's sides end",
+                   residual=float(np.ptp(ends)) / 2, confidence=Confidence.LIKELY)  # fmt: skip
+        return
+    found.notes.append(
+        "the glue line does not show, for wood and fretboard are one solid: the job's stands"
+    )

@@ -76,7 +76,7 @@ def recognise_neck(
     nut = read_frets(seen, board, rough.top, _heights(seen, faces, board, frame), found,
                      spread=spread)  # fmt: skip
     tell_width(board, nut, found)
-    read_glue_line(seen, board, rough.top, found)
+    read_glue_line(seen, board, rough.top, heel, found)
     read_rod(seen, board, found)
     read_holes(seen, rough.bottom, heel, found)
     _tell_solids(seen, rough.top, rough.bottom, board, found)

@@ -21,6 +21,7 @@ from ..sheets.joint import Joint
 from ..sheets.package import Extras, Progress, Wish, write_package
 from ..sheets.paper import A3, ANSI_B, Title
 from ..sheets.report.content import Picture
+from ..sheets.report.decided import decided_sections
 from ..sheets.techdraw import add_page
 from .translate import tr
 
@@ -44,10 +45,12 @@ def write(joint: Any, folder: str, *, replace: bool = False) -> list[str]:
     folder in the way, Misprint where a sheet would not say what the solids measure; nothing is
     written then.
     """
-    extras = Extras(pictures=view_pictures())
+    pictures = view_pictures()
     with progress_shown(tr("Package for the shop")) as progress:
+        made = sheets_joint(joint)
+        extras = Extras(pictures=pictures, sections=decided_sections(made))
         paths = write_package(
-            sheets_joint(joint),
+            made,
             Path(folder),
             wish=Wish(replace=replace),
             extras=extras,

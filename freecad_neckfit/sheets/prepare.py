@@ -9,6 +9,7 @@ from ..run.chain import check_values
 from ..run.whole import body_outline, named_joint
 from .joint import Joint
 from .package import Extras
+from .report.decided import decided_sections
 
 
 def prepared(job: JobFile, *, option: str | None, units: Units) -> Joint:
@@ -21,9 +22,9 @@ def prepared(job: JobFile, *, option: str | None, units: Units) -> Joint:
 
 
 def extras_of(job: JobFile, joint: Joint) -> Extras:
-    """The job's other joints, judged by closed forms: what else could be done."""
+    """What else could be done, and how sure it is: other joints by closed forms, window, year."""
     others = [o for o in (job.base, *job.options) if o.name != joint.name]
     for other in others:
         refuse_impossible(other.values, other.name)
     results = [check_values(o.stated, name=o.name, units=joint.units, solids=False) for o in others]
-    return Extras(options=results)
+    return Extras(options=results, sections=decided_sections(joint))

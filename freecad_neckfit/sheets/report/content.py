@@ -29,11 +29,15 @@ class Table:
 
 @dataclass(frozen=True)
 class Picture:
-    """A drawn picture, or one taken from the screen as PNG; ``title`` says what it shows."""
+    """A drawn picture, one taken from the screen as PNG, or one that came as SVG.
+
+    ``title`` says what it shows.
+    """
 
     title: str
     page: Page | None = None
     png: bytes = b""
+    svg: str = ""
 
 
 @dataclass(frozen=True)
@@ -53,6 +57,8 @@ class Section:
 
     title: str
     words: list[str] = field(default_factory=list)
+    lines: list[str] = field(default_factory=list)
+    """Lines that keep their columns."""
     pictures: list[Picture] = field(default_factory=list)
     unmet: list[Unmet] = field(default_factory=list)
     tables: list[Table] = field(default_factory=list)
@@ -91,7 +97,9 @@ def report_of(
         verdict=result.verdict.value.capitalize(),
         fits=result.verdict.exit_code == 0,
         reason=reason(result, joint.units),
-        sections=tuple(s for s in sections if s.words or s.pictures or s.unmet or s.tables),
+        sections=tuple(
+            s for s in sections if s.words or s.lines or s.pictures or s.unmet or s.tables
+        ),
     )
 
 

@@ -25,6 +25,7 @@ h2 { font-size: 1.2rem; margin: 2rem 0 .5rem; border-bottom: 2px solid #1a1a1a; 
 .unmet p { margin: .2rem 0; }
 figure { margin: 1rem 0; } figure svg, figure img { width: 100%; height: auto; display: block; }
 figcaption { color: #444; }
+pre { font: .85rem/1.4 ui-monospace, "Liberation Mono", monospace; white-space: pre-wrap; }
 table { border-collapse: collapse; width: 100%; margin: .8rem 0; font-size: .9rem; }
 th, td { text-align: left; vertical-align: top; padding: .25rem .4rem;
   border-bottom: 1px solid #999; }
@@ -68,6 +69,8 @@ def _section(section: Section) -> str:
     parts = [f"<section>\n<h2>{escape(section.title)}</h2>"]
     parts += [f"<p>{escape(words)}</p>" for words in section.words]
     parts += [_picture(picture) for picture in section.pictures]
+    if section.lines:
+        parts.append(f"<pre>{escape(chr(10).join(section.lines))}</pre>")
     parts += [_unmet(unmet) for unmet in section.unmet]
     parts += [_table(table) for table in section.tables]
     return "\n".join([*parts, "</section>"])
@@ -77,9 +80,10 @@ def _picture(picture: Picture) -> str:
     caption = f"<figcaption>{escape(picture.title)}</figcaption>"
     if picture.page is not None:
         return f"<figure>{svg(picture.page, inline=True)}{caption}</figure>"
-    data = base64.b64encode(picture.png).decode()
+    data = base64.b64encode(picture.png or picture.svg.encode()).decode()
+    kind = "png" if picture.png else "svg+xml"
     alt = escape(picture.title, quote=True)
-    return f'<figure><img src="data:image/png;base64,{data}" alt="{alt}">{caption}</figure>'
+    return f'<figure><img src="data:image/{kind};base64,{data}" alt="{alt}">{caption}</figure>'
 
 
 def _unmet(unmet: Unmet) -> str:

@@ -21,7 +21,7 @@ def report_pages(report: Report, sheet: Sheet) -> list[Page]:
 
 def _section(flow: Flow, section: Section) -> None:
     drawn = [p for p in section.pictures if p.page is not None]
-    if section.pictures and not (drawn or section.words or section.tables or section.unmet):
+    if not (drawn or section.words or section.lines or section.tables or section.unmet):
         return
     flow.heading(section.title)
     for words in section.words:
@@ -30,6 +30,8 @@ def _section(flow: Flow, section: Section) -> None:
         assert picture.page is not None  # noqa: S101 # chosen just above
         flow.picture(picture.page.items, (picture.page.width, picture.page.height))
         flow.paragraph(picture.title)
+    for line in section.lines:
+        flow.paragraph(line.strip(), indent=3.0 if line.startswith(" ") else 0.0)
     for unmet in section.unmet:
         flow.keep(4)
         flow.paragraph(f"{unmet.title}: {unmet.state}", bold=True)

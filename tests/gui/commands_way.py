@@ -74,10 +74,13 @@ def way():
     push("NeckFit_ShowFits")
     stages["steps after a toggle"] = list(document.UndoNames)
     stages["sample"] = stage(document)
+    said = []
+    window().statusBar().messageChanged.connect(said.append)
     type_in_editor(document.Pocket, "Depth", "0.72 in")
     stages["typed"] = document.Pocket.Depth.Value
     stages["steps after typing"] = list(document.UndoNames)
-    stages["says stale"] = window().statusBar().currentMessage()
+    window().statusBar().messageChanged.disconnect(said.append)
+    stages["says stale"] = said
     stages["stale"] = stage(document)
     push("NeckFit_Recheck")
     stages["deeper"] = stage(document)

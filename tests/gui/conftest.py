@@ -86,7 +86,7 @@ def on_screen(screen, checkout, tmp_path_factory):
             },
             capture_output=True,
             text=True,
-            timeout=180,
+            timeout=int(os.environ.get("NECKFIT_PATIENCE", "180")),
             check=False,
         )
         assert answer.is_file(), done.stdout[-2000:] + done.stderr[-2000:]

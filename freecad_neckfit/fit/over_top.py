@@ -9,6 +9,7 @@ import numpy as np
 from ..job.arrays import Array
 from ..job.parameters import ROLES
 from ..job.top import x_of_slope
+from .board_edge import cutout_outline
 from .last_fret import Line
 from .mount import finished_top, pickup_mount
 
@@ -31,6 +32,25 @@ def plate_span(case: Case) -> tuple[Array, Array]:
     end, cut = board_end(case), case["plate.clearance"]
     start = end if case.plate_under_overhang else end + cut
     return np.maximum(start, cut), case["plate.reach"]
+
+
+def _first_on_plate(case: Case, line: Line) -> Array:
+    """Body-frame X [mm] where a string comes over the plate.
+
+    It counts as unbroken over its openings for pickups. Round a fretboard that ends within the
+    cut-out the string leaves that over its corner or its round end, not over its apex.
+    """
+    start = board_end(case)
+    if not case.plate_under_overhang:
+        return np.maximum(start + case["plate.clearance"], case["plate.clearance"])
+    if np.all(start >= case["plate.clearance"]):
+        return start
+    around, x = case.once(cutout_outline), case["plate.clearance"]
+    for _ in range(2):
+        past = np.maximum(np.abs(line.across(x)) - around.arc_y, 0.0)
+        arc = np.sqrt(np.maximum(np.square(around.radius) - np.square(past), 0.0))
+        x = np.where(past > 0, around.arc_x + arc, around.end)
+    return np.maximum(start, x)
 
 
 def hand_x(case: Case) -> Array:
@@ -110,7 +130,7 @@ def _has_plate(case: Case, share: float) -> bool:
 def _rooms(case: Case, line: Line, *, share: float) -> list[tuple[Array, Array]]:
     found = []
     if _has_plate(case, share):
-        first, last = plate_span(case)
+        first, last = _first_on_plate(case, line), case["plate.reach"]
         x = _nearest_to_top(case, line, first=first, last=last)
         y = 0.0 if case["body.top"] == "flat" else line.across(x)
         top = finished_top(case, x=x, y=y) + case["plate.thickness"]

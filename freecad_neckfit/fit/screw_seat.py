@@ -12,6 +12,7 @@ import numpy as np
 
 from ..job.arrays import Array, along
 from .outline import heel_outline
+from .rod_room import Shank, rod_room
 from .wood_left import seats_on_back
 
 if TYPE_CHECKING:
@@ -112,15 +113,10 @@ class ScrewSeat:
     def rod(self) -> Array:
         """Screw's surface to the truss-rod channel [mm]; negative where it would cut into it."""
         case, radius = self.case, along(self.case["screws.shank"]) / 2
+        shank = Shank(self.entry_x, self.tip_x, self.tip_z, radius, self.sin, self.cos)
         aside = np.abs(self.y) - along(case["neck.rod_width"]) / 2
-        depth = along(case["neck.rod_depth"])
-        beside = self.entry_x + np.minimum(depth, self.tip_z) * (self.sin / self.cos)
-        before = np.minimum(beside, self.tip_x) + along(case["neck.rod_end"])
-        out = np.hypot(np.maximum(aside, 0.0), np.maximum(before, 0.0))
-        plan = np.where(out > 0, out, np.maximum(aside, before)) - radius
-        under = depth - self.tip_z
-        apart = np.hypot(np.maximum(plan, 0.0), np.maximum(under, 0.0))
-        return np.where(apart > 0, apart, np.maximum(plan, under))
+        depth, end = along(case["neck.rod_depth"]), along(case["neck.rod_end"])
+        return rod_room(shank, aside=aside, depth=depth, end=end)
 
     @cached_property
     def longest(self) -> Array:

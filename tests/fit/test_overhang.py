@@ -15,6 +15,7 @@ from freecad_neckfit.fit.checks import (
     overhang_side_room,
     overhang_trapped_plate,
     rod_access,
+    strings_plate,
 )
 from tests.fit.joint_by_points import board_points, low_room, moved, pocket, top
 from tests.fit.joint_jobs import SORTS
@@ -237,3 +238,15 @@ def test_tool_path_is_the_least_of_many_points(body, angle):
     room = big_z - top(case.values, big_x, across) - 0.25
     expected = np.min(room[big_x >= 0])
     assert rod_access.CHECK.read(case).value == pytest.approx(expected, abs=1e-3)
+
+
+@pytest.mark.parametrize("end", [{"pocket.end_shape": "round", "pocket.end_radius": 43.0}, {}])
+def test_a_string_comes_over_the_plate_where_it_leaves_a_cut_out_that_holds_the_board(end):
+    stated = {"plate.cover": "surround", "plate.clearance": 1.2, "neck.overhang": 0.0,
+              "neck.heel_corner_radius": 0.0, "pocket.corner_radius": 6.0, "pocket.angle": 1.0,
+              "strings.spread_nut": 47.0, "strings.spread_bridge": 52.0} | end  # fmt: skip
+    case = Case(stated)
+    x, y, _ = strings_plate.CHECK.read(case).place
+    assert abs(y) > 24
+    plan = pocket(case.values, grow=1.2)
+    assert plan.depth(x, y) == pytest.approx(0.0, abs=2e-3)

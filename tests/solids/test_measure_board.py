@@ -5,7 +5,10 @@ import pytest
 Part = pytest.importorskip("Part")
 from FreeCAD import Placement, Rotation, Vector  # noqa: E402
 
-from freecad_neckfit.solids.measure import Context, board_sides  # noqa: E402
+from freecad_neckfit.fit.case import Case  # noqa: E402
+from freecad_neckfit.fit.checks import ALL  # noqa: E402
+from freecad_neckfit.solids.build import build  # noqa: E402
+from freecad_neckfit.solids.measure import Context, board_sides, measure_all  # noqa: E402
 from tests.solids.test_measure_keys import body, box, measured, neck  # noqa: E402
 
 pytestmark = pytest.mark.freecad
@@ -81,3 +84,43 @@ def test_the_lower_edges_of_a_bound_board_are_its_bindings():
         assert edges.shape[0] == 1
         assert edges[0, :, 1] == pytest.approx([28.0 * sign] * 2)
         assert edges[0, :, 2] == pytest.approx([2.5] * 2)
+
+
+def test_the_end_wall_is_carried_on_down_past_the_floors_fillet():
+    pocket = box((-120, 0), (-28.1, 28.1), (-16, 10))
+    foot = [e for e in pocket.Edges if e.BoundBox.ZMax < -15 and e.BoundBox.XMax > -1]
+    filleted = box((-76, 300), (-150, 150), (-44, 0)).cut(pocket.makeFillet(2.0, foot))
+    tilt = Placement(Vector(-0.1, 0, -16), Rotation(0, -2.0, 0)).toMatrix()
+    heel = box((-78, 0), (-28, 28), (0, 18.7)).transformed(tilt, copy=True)
+    found = measured(
+        {"body": filleted, "heel": heel, "fretboard": box((-400, -1), (-28, 28), (2.7, 9))},
+        ["end_clearance"],
+    )["end_clearance"]
+    # The end leans back from its foot, which stands 0.1 from the wall and below the fillet's top.
+    assert found.value == pytest.approx(0.1, abs=1e-6)
+
+
+MENDED = {
+    "a leaning end beside a fillet": ("corner_entry", "corner.entry", {
+        "pocket.wall": "floor", "pocket.angle": 2.4, "pocket.floor_fillet": 0.36,
+        "neck.heel_end": "round", "neck.heel_radius": 66.0}),
+    "ferrules in a contoured heel": ("corner_gap", "overhang.corner_gap", {
+        "neck_plate.make": "ferrules", "body.contour_depth": 5.0, "pocket.angle": 0.7,
+        "neck.width_end": 58.0}),
+    "strings over a pickup's opening": ("plate_string", "strings.plate", {
+        "plate.cover": "treble side", "plate.clearance": 1.5, "neck.overhang": 18.0,
+        "pocket.angle": 1.4, "pickup_neck.fitted": True, "pickup_neck.x": 27.0,
+        "pickup_neck.mount": "cavity"}),
+    "a screw leaning from the rod": ("screw_rod", "screws.rod", {
+        "pocket.angle": 2.0, "neck.rod_end": 129.0}),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("name", MENDED)
+def test_solids_and_closed_form_read_the_same(name):
+    key, check_id, stated = MENDED[name]
+    check = next(c for c in ALL if c.id == check_id)
+    case = Case(stated)
+    found = measure_all(build(case.values), case.values, keys=[key])[key]
+    assert found.known, found.because
+    assert found.value == pytest.approx(float(check.read(case).value), abs=0.005)

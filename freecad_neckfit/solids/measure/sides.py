@@ -52,17 +52,30 @@ def _side(context: Context, *, sign: int) -> Measured:
 def end_clearance(context: Context) -> Measured:
     """Least room [mm] between heel end and end wall.
 
-    Before a straight end wall along X. In a round end to the arc, in any direction of the plan,
-    from the heel's end and the roundings of its corners.
+    Before a straight end wall along X, carried on down past a fillet round the floor. In a round
+    end to the arc, in any direction of the plan, from the heel's end and its corners' roundings.
     """
     walls = plane_walls(context).facing(axis=0, sign=-1, least=0.7)
     if not len(walls):
         return _round_end(context)
     heel = context.facets("heel").facing(axis=0, sign=1, least=0.5)
-    found = overlay(walls, heel, axis=0).least() if len(heel) else None
+    found = overlay(_to_floor(context, walls), heel, axis=0).least() if len(heel) else None
     if found is None:
         return Measured.unknown("the heel's end does not stand before the end wall")
     return Measured(found[0] - _finish(context), found[1])
+
+
+def _to_floor(context: Context, walls: Facets) -> Facets:
+    """The straight end wall, its lower edge carried on in its plane to the floor's lowest level."""
+    if not context.body_faces.fillets:
+        return walls
+    floor = float(context.boxes("body")[sorted(context.body_faces.floor), 2].min())
+    points, normal = walls.points.copy(), walls.normal[0]
+    z = points[:, :, 2]
+    fall = np.where(z < (z.min() + z.max()) / 2, np.minimum(floor - z, 0.0), 0.0)
+    points[:, :, 2] += fall
+    points[:, :, 0] -= fall * normal[2] / normal[0]
+    return Facets(points, walls.normal, walls.face)
 
 
 def _round_end(context: Context) -> Measured:
@@ -188,16 +201,31 @@ def wall_lines(context: Context, z: float) -> tuple[FloatArray, FloatArray]:
     for face, facets in walls.items():
         heights = facets.points[:, :, 2]
         if leans and _is_plane(context, "body", face) and not _lean(facets):
-            # A side beside a leaning end reaches less far or farther at each level.
-            cut = section(facets, z)
-            if len(cut[0]):
-                found.append(cut)
-                continue
+            found.append(_side_at(facets, z))
+            continue
         middle = float(heights.min() + heights.max()) / 2
         segments, normal = section(_level_edged(facets), middle)
         segments = segments + np.array([(z - middle) * _lean(facets), 0.0])
         found.append((segments, normal))
     return np.concatenate([s for s, _ in found]), np.concatenate([n for _, n in found])
+
+
+def _side_at(facets: Facets, z: float) -> tuple[FloatArray, FloatArray]:
+    """A vertical side beside a leaning end, as far as it reaches at a level; past fillets too.
+
+    Its end is read well over the floor and carried on to the level.
+    """
+    points = facets.points.reshape(-1, 3)
+    normal = facets.normal[0, :2] / np.linalg.norm(facets.normal[0, :2])
+    first, last = points[points[:, 0].argmin(), :2], points[points[:, 0].argmax(), :2]
+    low, high = (float(points[:, 2].min()) * share for share in (0.3, 0.15))
+    lower, upper = section(facets, low)[0], section(facets, high)[0]
+    reach = float(last[0])
+    if len(lower) and len(upper):
+        ends = float(lower[:, :, 0].max()), float(upper[:, :, 0].max())
+        reach = ends[1] + (ends[1] - ends[0]) * (z - high) / (high - low)
+    end = np.array([reach, first[1] - (reach - first[0]) * normal[0] / normal[1]])
+    return np.stack([first, end])[None], normal[None]
 
 
 def upright_end(flat: Facets) -> NDArray[np.bool_]:

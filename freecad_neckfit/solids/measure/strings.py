@@ -8,6 +8,7 @@ from ...job.arrays import FloatArray
 from .context import Context
 from .facets import Facets
 from .failures import NotFound
+from .lids import AROUND
 from .measured import Measured
 from .mount import bridge_mount, cavity_floor, finished_top, pickup_mount
 from .sides import treble_sign
@@ -210,6 +211,7 @@ def plate_string(context: Context) -> Measured:
 
 
 def _over_plate(context: Context) -> list[Measured]:
+    """Over the plate from the fretboard's end on; its openings for pickups count as unbroken."""
     if not context.has("plate"):
         return []
     plate = _plate_along(context)
@@ -219,6 +221,7 @@ def _over_plate(context: Context) -> list[Measured]:
     for start, stop in zip(*_last_fretted(context), strict=True):
         crossing = _crossings(open_plate.points, start, stop)
         if len(crossing):
+            crossing = np.concatenate([crossing, _on_opening(context, end, start, stop)])
             on_string = _at_x(start[None], stop[None], 0.0)[0]
             climb = (stop - start) / (stop[0] - start[0])
             z = on_string[2] + climb[2] * crossing[:, 0]
@@ -227,6 +230,18 @@ def _over_plate(context: Context) -> list[Measured]:
             at = float(crossing[k, 0]), float(crossing[k, 1]), float(z[k])
             found.append(Measured(float(room[k]), at))
     return found
+
+
+def _on_opening(context: Context, end: float, start: FloatArray, stop: FloatArray) -> FloatArray:
+    """The plate's top under a string where it begins before the fretboard, if a pickup is there."""
+    clear = not context.values["plate.under_overhang"]
+    x = end + (float(context.values["plate.clearance"]) if clear else 0.0)
+    boxes = [context.boxes(f"pickup_{r}") for r in ROLES if context.has(f"pickup_{r}")]
+    if not any(b[:, 0].min() - AROUND <= x <= b[:, 3].max() + AROUND for b in boxes):
+        return np.zeros((0, 3))
+    point = _at_x(start[None], stop[None], x)
+    point[:, 2] = height_on(context.faces("plate")[context.plate_face], point[:, :2])
+    return point
 
 
 def _plate_along(context: Context) -> Facets:

@@ -1,0 +1,65 @@
+"""How near a leaning screw comes to the truss rod's channel, in the neck frame."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+import numpy as np
+
+from ..job.arrays import Array
+
+STEPS = 4
+"""Turns about the tip's rim until its nearest point is met within 0.001 mm."""
+
+
+class Shank(NamedTuple):
+    """A screw's end: where its axis leaves the heel's bottom, where it ends, and how it leans."""
+
+    entry_x: Array
+    tip_x: Array
+    tip_z: Array
+    radius: Array
+    sin: Array
+    cos: Array
+
+
+def rod_room(shank: Shank, *, aside: Array, depth: Array, end: Array) -> Array:
+    """Least distance [mm] from the shank to the channel, a block that goes up without end.
+
+    ``aside``: axis beside the block. The block begins at the height ``depth`` and reaches to
+    neck x = -``end``. Negative where the screw cuts into it.
+    """
+    under, before = depth - shank.tip_z, shank.tip_x + end
+    inside = _beside(shank, aside=aside, depth=depth, end=end)
+    room = np.where(under < 0, np.maximum(inside, under), np.maximum(inside, 0.0))
+    # A screw that leans away from a block far before it is nearest below its tip.
+    at_tip = (under >= 0) & (shank.cos * under >= shank.sin * np.maximum(before, 0.0))
+    if not np.any(at_tip):
+        return room
+    return np.where(at_tip, _from_rim(shank, aside, before, under), room)
+
+
+def _beside(shank: Shank, *, aside: Array, depth: Array, end: Array) -> Array:
+    """Of a tip within the block's height: square to the axis, or from its rim to the end face."""
+    tan = shank.sin / shank.cos
+    at_bottom = (shank.entry_x + depth * tan + end) * shank.cos
+    at_tip = shank.tip_x + end + shank.radius * (1 - shank.cos)
+    before = np.where(shank.sin > 0, at_bottom, at_tip)
+    out = np.hypot(np.maximum(aside, 0.0), np.maximum(before, 0.0))
+    return np.where(out > 0, out, np.maximum(aside, before)) - shank.radius
+
+
+def _from_rim(shank: Shank, aside: Array, before: Array, under: Array) -> Array:
+    """From the flat tip, which leans with the screw, to the block above it."""
+    sin, cos, r = shank.sin, shank.cos, shank.radius
+    spread = np.sqrt(np.maximum(np.square(r) - np.square(np.maximum(aside, 0.0)), 0.0))
+    nearest = np.where(sin > 0, spread, np.clip(cos * before + sin * under, -spread, spread))
+    turn = np.zeros(np.broadcast_shapes(np.shape(aside), np.shape(before), np.shape(under)))
+    for _ in range(STEPS):
+        forward = r * np.sin(turn)
+        push = cos * np.maximum(before - cos * forward, 0.0) + sin * (under - sin * forward)
+        turn = np.arctan2(push, np.maximum(aside - r * np.cos(turn), 0.0))
+    forward = np.where(aside < r, nearest, r * np.sin(turn))
+    across = np.where(aside < r, 0.0, aside - r * np.cos(turn))
+    ahead, up = before - cos * forward, np.maximum(under - sin * forward, 0.0)
+    return np.sqrt(np.square(np.maximum(ahead, 0.0)) + np.square(across) + np.square(up))

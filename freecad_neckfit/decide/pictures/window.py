@@ -117,7 +117,7 @@ def _marks(sheet: Sheet, frame: Frame, steps: Steps) -> None:
         if round(mark.depth * 64 / INCH) % every == 0:
             said = mark.name.removesuffix(" in")
             sheet.words((at, top - 8), said, anchor="middle", size=10, colour="#555555")
-    sheet.words((frame.left + frame.width + 6, top - 8), "inch", size=10, colour="#555555")
+    sheet.words((frame.left + frame.width + 22, top - 8), "inch", size=10, colour="#555555")
     for mark in named_marks(steps):
         if frame.x[0] < mark.depth < frame.x[1]:
             at, _ = frame.place(mark.depth, frame.y[0])

@@ -50,13 +50,14 @@ class Walk:
         self.told["steps"].append(name.__name__)
         name()
         pump(20)
-        self.honest(number)
+        self.honest(f"step {number}")
 
     def edit(self):
         obj, name, (low, high) = self.random.choice(EDITS)
         value = round(self.random.uniform(low, high), 2)
         self.document.openTransaction(f"Edit {name}")
         setattr(self.document.getObject(obj), name, value)
+        self.honest("before recompute")
         self.document.recompute()
         self.document.commitTransaction()
         self.done()
@@ -122,7 +123,7 @@ class Walk:
         if found:
             self.told["wrong"].append(f"{what}: {found[:6]}")
 
-    def honest(self, number):
+    def honest(self, when):
         """No stale finding may look fresh: what is shown is held against the joint as it is."""
         from freecad_neckfit.features.gather import joint_digest
         from freecad_neckfit.job.errors import BadInput
@@ -137,7 +138,7 @@ class Walk:
         marked = [label.text.endswith("out of date") for label in labels]
         if fresh == bool(check.Stale) or any(mark == fresh for mark in marked):
             self.told["wrong"].append(
-                f"step {number}: fresh {fresh}, Stale {check.Stale}, marked {marked}"
+                f"{when}: fresh {fresh}, Stale {check.Stale}, marked {marked}"
             )
 
 

@@ -85,12 +85,15 @@ def look_of(state: State, *, stale: bool = False) -> Look:
     return Look(_STALE_FILL, INK, DOTTED, look.corners, 2)
 
 
-_RAMP = (_hex(0x08306B), BLUE, SKY, _hex(0xF2F8FD))
-"""From dark to light: its lightness alone orders it, so that a grey print reads the same."""
+_RAMP = (_hex(0x08306B), BLUE, SKY, _hex(0xBFE0F5))
+"""From dark to light: its lightness alone orders it, so that a grey print reads the same.
+
+The lightest is blue enough to be seen on pale wood where the whole room is alike.
+"""
 
 
 def gap_colour(gap: float, *, widest: float) -> Colour:
-    """Colour of a room [mm]: dark blue at 0 to nearly white at ``widest``; vermillion below 0."""
+    """Colour of a room [mm]: dark blue at 0 to pale blue at ``widest``; vermillion below 0."""
     if gap < 0:
         return VERMILLION
     share = min(gap / widest, 1.0) if widest > 0 else 0.0

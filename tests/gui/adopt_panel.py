@@ -17,11 +17,14 @@ def main():
 
     window()
     FreeCADGui.activateWorkbench("PartWorkbench")
+    from freecad_neckfit.gui import report
     from freecad_neckfit.gui.commands import ALL
     from freecad_neckfit.gui.commands.command import register
 
     for command in ALL:
         register(command)
+    dialogs = []
+    report.show_sentence = lambda title, sentence: dialogs.append(f"{title}: {sentence}")
     document = FreeCAD.newDocument("Adopted")
     document.UndoMode = 1
     solid, line = designs.pocketed(document)
@@ -31,10 +34,11 @@ def main():
     FreeCADGui.SendMsgToActiveView("ViewFit")
     before = designs.history(document)
     names = [o.Name for o in document.Objects]
-    told = {"undo before": len(document.UndoNames)}
+    told = {"undo before": len(document.UndoNames), "dialogs": dialogs}
 
     FreeCADGui.runCommand("NeckFit_Adopt", 0)
     pump()
+    assert not dialogs, dialogs
     told["waits first"] = waiting()
     told["says first"] = notice()
     top = designs.top_name(solid)

@@ -11,6 +11,10 @@ def told(on_screen):
     return on_screen("adopt_panel")
 
 
+def test_no_dialog_tells_of_a_fault(told):
+    assert told["dialogs"] == []
+
+
 def test_it_opens_waiting_for_the_top_face(told):
     assert told["waits first"] == ["top"]
     assert "pick" in told["says first"]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 import FreeCADGui
+from pivy import coin  # FreeCAD hands out a scene graph only where this is loaded
 
 from ..translate import tr
 
@@ -28,8 +29,6 @@ class Axes:
         self.hide()
         if self._graph is None:
             return
-        from pivy import coin
-
         root = coin.SoAnnotation()  # over the wood, which would hide half of it
         place = coin.SoTransform()
         base, turn = placement.Base, placement.Rotation
@@ -55,8 +54,6 @@ class Axes:
 
 
 def _arrow(axis: int, length: float, colour: tuple[float, float, float], word: str) -> Any:
-    from pivy import coin
-
     tip = [0.0, 0.0, 0.0]
     tip[axis] = length
     made = coin.SoSeparator()

@@ -42,7 +42,7 @@ def _first_on_plate(case: Case, line: Line) -> Array:
     """
     start = board_end(case)
     if not case.plate_under_overhang:
-        return np.maximum(start + case["plate.clearance"], case["plate.clearance"])
+        start = start + case["plate.clearance"]
     if np.all(start >= case["plate.clearance"]):
         return start
     around, x = case.once(cutout_outline), case["plate.clearance"]

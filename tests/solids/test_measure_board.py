@@ -104,6 +104,12 @@ MENDED = {
     "a leaning end beside a fillet": ("corner_entry", "corner.entry", {
         "pocket.wall": "floor", "pocket.angle": 2.4, "pocket.floor_fillet": 0.36,
         "neck.heel_end": "round", "neck.heel_radius": 66.0}),
+    "a fillet at the deep end of a floor": ("end_clearance", "end.clearance", {
+        "pocket.angle": -1.1, "pocket.floor_fillet": 0.7, "pocket.end_shape": "round",
+        "pocket.end_radius": 60.0}),
+    "an upright end over a fillet": ("corner_entry", "corner.entry", {
+        "pocket.angle": 0.4, "pocket.floor_fillet": 1.2, "seat.end_gap": 0.145,
+        "pocket.length": 83.0}),
     "ferrules in a contoured heel": ("corner_gap", "overhang.corner_gap", {
         "neck_plate.make": "ferrules", "body.contour_depth": 5.0, "pocket.angle": 0.7,
         "neck.width_end": 58.0}),

@@ -151,7 +151,9 @@ def around(
         if index in seen:
             continue
         seen.add(index)
-        if box[index, 2] < low - SLACK or box[index, 5] < high + 1e-3:
+        # A fillet at the deep end of a tilted floor may end lower than the floor's high end.
+        least = high if index in upright else low
+        if box[index, 2] < low - SLACK or box[index, 5] < least + 1e-3:
             continue
         if index in upright:
             walls.add(index)

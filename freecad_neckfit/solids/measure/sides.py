@@ -197,10 +197,11 @@ def wall_lines(context: Context, z: float) -> tuple[FloatArray, FloatArray]:
     """
     found = []
     walls = {f: context.facets("body", [f]) for f in context.body_faces.walls}
-    leans = any(_lean(facets) for facets in walls.values())
+    leans = any(_leans(context, face, facets) for face, facets in walls.items())
     for face, facets in walls.items():
         heights = facets.points[:, :, 2]
-        if leans and _is_plane(context, "body", face) and not _lean(facets):
+        along = _is_plane(context, "body", face) and abs(facets.normal[0, 1]) > 0.7
+        if leans and along and not _lean(facets):
             found.append(_side_at(facets, z))
             continue
         middle = float(heights.min() + heights.max()) / 2
@@ -256,6 +257,11 @@ def plane_heel(context: Context) -> Facets:
 def top_edge(context: Context) -> tuple[FloatArray, FloatArray]:
     """Segments and normals of the pocket's plan at the top's height at the end wall."""
     return wall_lines(context, 0.0)
+
+
+def _leans(context: Context, face: int, facets: Facets) -> bool:
+    """Whether a plane wall leans; the triangles of an upright corner may lean by rounding."""
+    return _is_plane(context, "body", face) and bool(_lean(facets))
 
 
 def _lean(facets: Facets) -> float:

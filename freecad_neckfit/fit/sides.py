@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
@@ -38,20 +39,19 @@ def height_at(case: Case, *, x: Array, rise: Array) -> Array:
     return np.clip(z, case["neck.heel_edge"], case["neck.glue_line"])
 
 
-def side_room(case: Case, *, around: Outline, low: Array | None, high: Array) -> Room:
-    """Least room [mm] between the heel's straight side and that of ``around``, neck centred.
+def side_room(case: Case, *, around: Outline) -> Room:
+    """Least room [mm] between the heel's straight side and the pocket's, neck centred.
 
-    Over the length that both have, and from ``low`` to ``high`` [mm] above the bare top (None:
-    from the heel's bottom). Room is square to the outline's side. Over the length and over the
-    height it changes evenly, so it is least at one of four points.
+    Over the length that both have, from the heel's bottom to the top. Room is square to the
+    pocket's side. Over the length and over the height it changes evenly, so it is least at one of
+    four points.
     """
     heel, seated = case.once(heel_outline), case.seated
     k = 1 / around.stretch
     best: Room | None = None
     for mouth in (False, True):
         guess = -case["pocket.length"] if mouth else heel.meet
-        bottom = case["neck.heel_edge"] if low is None else height_at(case, x=guess, rise=low)
-        for z in (bottom, height_at(case, x=guess, rise=high)):
+        for z in (case["neck.heel_edge"], height_at(case, x=guess, rise=0.0)):
             x = _last_common(case, around, heel, z=z, mouth=mouth)
             big_x = seated.x0 + x * seated.cos - z * seated.sin
             best = _smaller(best, Room((around.side(big_x) - heel.side(x)) * k, x, z))
@@ -60,9 +60,12 @@ def side_room(case: Case, *, around: Outline, low: Array | None, high: Array) ->
 
 
 def _last_common(case: Case, around: Outline, heel: Outline, *, z: Array, mouth: bool) -> Array:
-    """Neck-frame x where both straight sides still run, toward the mouth or toward the end."""
+    """Neck-frame x where both straight sides still run, toward the mouth or toward the end.
+
+    Where the end wall leans, the side's end leans with it.
+    """
     seated = case.seated
-    edge = -case["pocket.length"] if mouth else around.meet
+    edge = -case["pocket.length"] if mouth else around.meet + wall_shift(case, z=z)
     x = (edge - seated.x0 + z * seated.sin) / seated.cos
     return np.maximum(x, -case["neck.heel_length"]) if mouth else np.minimum(x, heel.meet)
 
@@ -152,6 +155,10 @@ def corner_room(
     """
     heel, seated = heel or case.once(heel_outline), case.seated
     shift = wall_shift(case, z=z) if leaning else 0.0
+    if leaning and case["pocket.wall"] == "floor" and case["pocket.end_shape"] == "square":
+        # The sides stand still while the end leans: seen from the end they are wider or narrower.
+        wider = around.taper * shift
+        around = replace(around, half=around.half + wider, arc_y=around.arc_y + wider)
     origin = seated.x0 - z * seated.sin - shift
     if case["neck.heel_end"] == "round":
         return -around.farthest(x=origin + heel.meet * seated.cos, y=heel.side(heel.meet))
@@ -162,7 +169,7 @@ def corner_room(
 
 def pocket_sides(case: Case) -> Room:
     """Side room [mm] in the pocket, from the floor to the top, finish on the walls taken off."""
-    return side_room(case, around=case.once(walls), low=None, high=0.0)
+    return side_room(case, around=case.once(walls))
 
 
 def pocket_end(case: Case) -> Room:

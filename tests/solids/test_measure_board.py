@@ -110,6 +110,9 @@ MENDED = {
     "an upright end over a fillet": ("corner_entry", "corner.entry", {
         "pocket.angle": 0.4, "pocket.floor_fillet": 1.2, "seat.end_gap": 0.145,
         "pocket.length": 83.0}),
+    "strongly tapered sides beside a leaning end": ("corner_entry", "corner.entry", {
+        "pocket.wall": "floor", "pocket.angle": 3.0, "pocket.width_mouth": 51.0,
+        "neck.heel_width_mouth": 50.5}),
     "ferrules in a contoured heel": ("corner_gap", "overhang.corner_gap", {
         "neck_plate.make": "ferrules", "body.contour_depth": 5.0, "pocket.angle": 0.7,
         "neck.width_end": 58.0}),

@@ -6,7 +6,8 @@ import math
 
 PLACES = 9
 """Decimals of lengths, placements and vertices: documents keep no more than this for certain."""
-OF_FREECAD = ("ExpressionEngine", "Visibility", "Label2", "Shape", "Interference", "ShapeMaterial")
+OF_FREECAD = ("Proxy", "ExpressionEngine", "_ElementMapVersion")
+"""Properties that FreeCAD keeps for itself, or whose value cannot be compared as it is."""
 
 
 def digest(document):
@@ -33,7 +34,7 @@ def differences(one, other):
 def _object(obj):
     found = {}
     for name in obj.PropertiesList:
-        if name in ("Proxy", "ExpressionEngine"):
+        if name in OF_FREECAD:
             continue
         found[name] = _plain(getattr(obj, name))
     found["ExpressionEngine"] = [list(map(str, pair)) for pair in obj.ExpressionEngine]
@@ -56,7 +57,7 @@ def _scene(scene):
     }
 
 
-def _plain(value):
+def _plain(value):  # noqa: PLR0911 # one for each kind
     if isinstance(value, bool | int | str) or value is None:
         return value
     if isinstance(value, float):

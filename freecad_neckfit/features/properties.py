@@ -8,7 +8,7 @@ from typing import Any
 from ..job.parameter import Parameter
 from ..job.parameters import ALL, LISTS
 from ..job.quantity import Kind, Units
-from ..job.show import show_value
+from ..job.show import compact_length, show_value
 from . import extras
 from .roles import ROLE, STATED, camel
 
@@ -78,7 +78,7 @@ def tooltip(p: Parameter) -> str:
     if p.many and p.kind.unit:
         lines.append(f"One value in {p.kind.unit} for each {p.many}.")
     if p.low is not None and p.high is not None:
-        lines.append(f"Permitted: {_shown(p, p.low)} to {_shown(p, p.high)}.")
+        lines.append(f"Permitted: {_range(p, Units.MM)}{_in_inches(p)}.")
     if p.where:
         lines.append(
             f"Measure it with {p.where}." if "calipers" in p.where else f"Measure: {p.where}."
@@ -147,4 +147,20 @@ def outer(p: Parameter, value: Any) -> Any:
 
 
 def _shown(p: Parameter, value: Any) -> str:
-    return show_value(value, kind=p.kind, units=Units.MM)
+    shown = show_value(value, kind=p.kind, units=Units.MM)
+    if p.kind is not Kind.LENGTH:
+        return shown
+    return f"{shown} or {compact_length(float(value), units=Units.INCH)}"
+
+
+def _range(p: Parameter, units: Units) -> str:
+    low, high = (show_value(v, kind=p.kind, units=units) for v in (p.low, p.high))  # type: ignore[arg-type] # both are stated
+    return f"{low} to {high}"
+
+
+def _in_inches(p: Parameter) -> str:
+    """A document's tooltips stay with it, whatever units its reader has set."""
+    if p.kind is not Kind.LENGTH or p.low is None or p.high is None:
+        return ""
+    low, high = (compact_length(float(v), units=Units.INCH) for v in (p.low, p.high))
+    return f", {low} to {high}"

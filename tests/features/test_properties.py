@@ -66,9 +66,9 @@ def _groups(obj):
 def test_a_tooltip_tells_meaning_range_place_and_default():
     assert properties.tooltip(ALL["pocket.depth"]) == (
         "Depth of the pocket in bare wood, at the end wall, square to the datum.\n"
-        "Permitted: 3.00 mm to 60.00 mm.\n"
+        "Permitted: 3.00 mm to 60.00 mm, 0.118 in to 2.362 in.\n"
         "Measure: depth gauge from the top at the end wall.\n"
-        "Default: 15.88 mm (common practice, no source)."
+        "Default: 15.88 mm or 0.625 in (common practice, no source)."
     )
 
 

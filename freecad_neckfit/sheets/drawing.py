@@ -14,7 +14,7 @@ from .helvetica import wrapped
 from .ink import Page, Pen, Round, Spot, Words, arrow
 from .joint import Joint
 from .paper import BLOCK_HEIGHT, WIDTH, Angle, Paper, Title, check_bar, frame, title_block
-from .plan_view import plan_view
+from .plan_view import plan_view, y_columns
 from .section_view import across_view, along_view, cut_at, finish_note, overhang_view
 from .view import View, Window, title_words
 
@@ -25,7 +25,7 @@ BREAK = 40.0
 """Paper [mm] between pocket and saddles, where the drawing is broken."""
 SADDLE = (-9.0, 10.0)
 """How far [mm] the drawing shows before the first saddle and behind the last."""
-DETAIL_TEXT = 84.0
+DETAIL_TEXT = 72.0
 """Room [mm of paper] for the figures beside the enlarged detail."""
 
 
@@ -89,9 +89,8 @@ class _Layout:
             if n.startswith(("body", "screw", "neck_p"))
         )
         xs = [float(x) for x in joint.case.saddles.x]
-        ys = [float(y) for y in joint.screws.y]
         rows = len({float(x) for x in joint.screws.x}) + 1
-        columns = max((len({y for y in ys if y * s > 0}) for s in (1, -1)), default=0) + 1
+        columns = y_columns(joint, scale)
         tall = [joint.board, *(joint.parts[n] for n in ("frets", "saddles") if n in joint.parts)]
         high = max(part.BoundBox.ZMax for part in tall)
         return cls(

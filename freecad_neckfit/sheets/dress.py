@@ -15,6 +15,8 @@ OFF, BEYOND, ABOVE = 1.0, 1.5, 0.9
 LEAST = 9.0
 """A dimension line shorter than this [mm] has its arrows outside."""
 TAIL = 6.0
+SPARE = 0.4
+"""How much longer [mm] than its figures a dimension line must be to carry them."""
 
 
 def dressed(view: View, units: Units) -> list[Item]:
@@ -33,7 +35,7 @@ def _straight(view: View, placed: Straight, text: str) -> list[Item]:
     ends = [view.spot(*placed.a), view.spot(*placed.b)]
     if not placed.upright:
         return _along(ends, placed, text)
-    if abs(ends[1][1] - ends[0][1]) < max(LEAST, width(text, height=HEIGHT) + 2):
+    if abs(ends[1][1] - ends[0][1]) < max(LEAST, width(text, height=HEIGHT) + SPARE):
         return _short_upright(ends, placed, text)
     # Turned so that the same words serve: an upright line is a level one seen from the right.
     turned = [(y, -x) for x, y in ends]
@@ -50,7 +52,7 @@ def _along(ends: list[Spot], placed: Straight, text: str) -> list[Item]:
             items.append(Stroke(((x, y + way * OFF), (x, lane + way * BEYOND)), Pen.DIMENSION))
     long = width(text, height=HEIGHT)
     span = x1 - x0
-    if span >= LEAST and span >= long + 2:
+    if span >= LEAST and span >= long + SPARE:
         items.append(Stroke(((x0, lane), (x1, lane)), Pen.DIMENSION))
         items += [arrow((x0, lane), (x1, lane)), arrow((x1, lane), (x0, lane))]
         middle = (x0 + x1) / 2, lane + ABOVE

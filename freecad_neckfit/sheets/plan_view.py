@@ -14,6 +14,8 @@ from .view import View, Window
 
 ROW = 7.5
 """Distance between dimension lines [mm of paper]."""
+SHORT = 12.0
+"""An upright dimension line shorter than this [mm of paper] may not carry its figures."""
 
 
 def plan_view(joint: Joint, *, scale: float, windows: tuple[Window, ...]) -> View:
@@ -156,7 +158,11 @@ def _widths(joint: Joint, view: View) -> None:
     window = view.windows[0]
     left, right = window.at[0], view.spot(window.x[1], 0)[0]
     for key, x, lane in (
-        ("pocket.width_mouth", -joint.length("pocket.length"), left - _y_lanes(joint) * ROW - ROW),
+        (
+            "pocket.width_mouth",
+            -joint.length("pocket.length"),
+            left - y_columns(joint, view.scale) * ROW,
+        ),
         ("pocket.width_end", 0.0, right + ROW),
     ):
         half = joint.length(key) / 2
@@ -164,9 +170,12 @@ def _widths(joint: Joint, view: View) -> None:
         view.placed.append(Straight(what=what, a=(x, -half), b=(x, half), lane=lane, upright=True))
 
 
-def _y_lanes(joint: Joint) -> int:
-    ys = {float(y) for y in joint.screws.y}
-    return max((len([y for y in ys if y * side > 0]) for side in (1, -1)), default=0)
+def y_columns(joint: Joint, scale: float) -> int:
+    """Columns of dimensions left of the plan; more where figures stand beside a short line."""
+    ys = {float(y) for y in joint.screws.y if y}
+    lanes = max(len([y for y in ys if y * side > 0]) for side in (1, -1))
+    is_short = any(abs(y) * scale < SHORT for y in ys)
+    return lanes + 1 + (2 if is_short else 0)
 
 
 def _lengths(joint: Joint, view: View) -> None:

@@ -121,6 +121,8 @@ def across_view(joint: Joint, *, scale: float, windows: tuple[Window, ...], mirr
         accept = _accept(joint, key)
         what = Dimension(key=f"side_{name}", value=value, accept=accept, note=name)
         lane = view.spot(0, view.windows[0].y[0])[1] - 4
+        if y < 0 and width(what.text(joint.units), height=HEIGHT) > -2 * y * scale + 8:
+            lane -= 6  # under the other one's, which it would run into
         text_at = spot[0] + (4 if y > 0 else -6), lane
         tip = y, -high * 0.6
         inward = y - math.copysign(value, y), tip[1]

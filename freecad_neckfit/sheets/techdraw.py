@@ -47,7 +47,7 @@ def add_page(document: Any, drawing: Drawing) -> Any:
     Raises KernelFailure where FreeCAD does not draw a view, Misprint where a dimension's value
     differs from the drawing; the page is taken away again then.
     """
-    # Before TechDraw is loaded: without a screen FreeCAD 1.0 crashes the other way round.
+    # First of all: FreeCAD 1.0 draws no view without a screen before Qt has an application.
     pump = _event_pump()
     remove_page(document)
     page = document.addObject("TechDraw::DrawPage", PAGE)
@@ -62,6 +62,8 @@ def add_page(document: Any, drawing: Drawing) -> Any:
 
 def remove_page(document: Any) -> None:
     """Take the page away with all that belongs to it."""
+    if document.getObject(PAGE) is not None:
+        _event_pump()()  # what is being drawn comes to its end first
     names = [o.Name for o in document.Objects if o.Name.startswith(PREFIX) or o.Name == PAGE]
     # What hangs on a view goes before the view.
     for name in sorted(names, key=lambda n: (n == PAGE, "_view_" in n, "_lines_" in n)):
@@ -91,6 +93,7 @@ def settle(document: Any) -> None:
         if obj.Name.startswith(f"{PREFIX}size_"):
             obj.touch()
     document.recompute()
+    pump()
 
 
 def check_page(document: Any, drawing: Drawing) -> None:
@@ -368,7 +371,14 @@ def _event_pump() -> Pump:
             return lambda: None
     application = QtCore.QCoreApplication.instance() or QtCore.QCoreApplication([])
     _KEPT.append(application)
-    pump: Pump = application.processEvents
+    pool = QtCore.QThreadPool.globalInstance()
+
+    def pump() -> None:
+        # FreeCAD 1.0 looks for faces after the edges, in a thread that must not outlive its view.
+        for _ in range(3):
+            pool.waitForDone(int(WAIT * 1000))
+            application.processEvents()
+
     return pump
 
 

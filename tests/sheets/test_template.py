@@ -18,7 +18,7 @@ from tests.sheets.shop import joint_of, sample
 ezdxf = pytest.importorskip("ezdxf", reason="tests/run installs it")
 pytestmark = [
     pytest.mark.freecad,
-    pytest.mark.filterwarnings("ignore:.* deprecated - use:DeprecationWarning"),  # ezdxf's own
+    pytest.mark.filterwarnings("ignore::DeprecationWarning"),  # ezdxf's own
 ]
 MICRON = 1e-3
 ROUND = {"pocket.end_shape": "round", "pocket.end_radius": 60.0, "pocket.width_end": 56.2}

@@ -13,9 +13,7 @@ from freecad_neckfit.sheets.svg import svg
 
 ezdxf = pytest.importorskip("ezdxf", reason="tests/run installs it")
 
-pytestmark = pytest.mark.filterwarnings(
-    "ignore:.* deprecated - use:DeprecationWarning"
-)  # ezdxf's own
+pytestmark = pytest.mark.filterwarnings("ignore::DeprecationWarning")  # ezdxf's own
 
 NASTY = 'A <b> & "quoted" \\ (brackets) \x00 ő 漢 −1'
 

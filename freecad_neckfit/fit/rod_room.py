@@ -8,8 +8,8 @@ import numpy as np
 
 from ..job.arrays import Array
 
-STEPS = 4
-"""Turns about the tip's rim until its nearest point is met within 0.001 mm."""
+STEPS = 2
+"""Turns about the tip's rim until its nearest point is met within 0.002 mm."""
 
 
 class Shank(NamedTuple):
@@ -52,14 +52,25 @@ def _beside(shank: Shank, *, aside: Array, depth: Array, end: Array) -> Array:
 def _from_rim(shank: Shank, aside: Array, before: Array, under: Array) -> Array:
     """From the flat tip, which leans with the screw, to the block above it."""
     sin, cos, r = shank.sin, shank.cos, shank.radius
-    spread = np.sqrt(np.maximum(np.square(r) - np.square(np.maximum(aside, 0.0)), 0.0))
-    nearest = np.where(sin > 0, spread, np.clip(cos * before + sin * under, -spread, spread))
-    turn = np.zeros(np.broadcast_shapes(np.shape(aside), np.shape(before), np.shape(under)))
+    forward: Array = 0.0
+    aside_at: Array = r
     for _ in range(STEPS):
-        forward = r * np.sin(turn)
-        push = cos * np.maximum(before - cos * forward, 0.0) + sin * (under - sin * forward)
-        turn = np.arctan2(push, np.maximum(aside - r * np.cos(turn), 0.0))
-    forward = np.where(aside < r, nearest, r * np.sin(turn))
-    across = np.where(aside < r, 0.0, aside - r * np.cos(turn))
-    ahead, up = before - cos * forward, np.maximum(under - sin * forward, 0.0)
-    return np.sqrt(np.square(np.maximum(ahead, 0.0)) + np.square(across) + np.square(up))
+        push = sin * (under - sin * forward)
+        if np.any(before > 0):
+            push = push + cos * np.maximum(before - cos * forward, 0.0)
+        gap = np.maximum(aside - aside_at, 0.0)
+        turn = r / np.maximum(np.sqrt(np.square(push) + np.square(gap)), 1e-12)
+        forward, aside_at = push * turn, gap * turn
+    over = aside < r
+    if np.any(over):
+        forward = np.where(over, _under_block(shank, aside, before, under), forward)
+    across = np.where(over, 0.0, aside - aside_at)
+    ahead, up = np.maximum(before - cos * forward, 0.0), np.maximum(under - sin * forward, 0.0)
+    return np.sqrt(np.square(ahead) + np.square(across) + np.square(up))
+
+
+def _under_block(shank: Shank, aside: Array, before: Array, under: Array) -> Array:
+    """How far forward the tip's nearest point lies where some of the tip is under the block."""
+    spread = np.sqrt(np.maximum(np.square(shank.radius) - np.square(np.maximum(aside, 0.0)), 0.0))
+    balanced = np.clip(shank.cos * before + shank.sin * under, -spread, spread)
+    return np.where(shank.sin > 0, spread, balanced)

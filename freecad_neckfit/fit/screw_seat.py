@@ -6,7 +6,7 @@ Screws run along Z, square to the body's datum. All figures have the screws on t
 from __future__ import annotations
 
 from functools import cached_property
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
@@ -113,10 +113,21 @@ class ScrewSeat:
     def rod(self) -> Array:
         """Screw's surface to the truss-rod channel [mm]; negative where it would cut into it."""
         case, radius = self.case, along(self.case["screws.shank"]) / 2
-        shank = Shank(self.entry_x, self.tip_x, self.tip_z, radius, self.sin, self.cos)
-        aside = np.abs(self.y) - along(case["neck.rod_width"]) / 2
+        one, again = self._mirrored
+        entry, tip_x, tip_z = (a[..., one] for a in (self.entry_x, self.tip_x, self.tip_z))
+        shank = Shank(entry, tip_x, tip_z, radius, self.sin, self.cos)
+        aside = np.abs(self.y[..., one]) - along(case["neck.rod_width"]) / 2
         depth, end = along(case["neck.rod_depth"]), along(case["neck.rod_end"])
-        return rod_room(shank, aside=aside, depth=depth, end=end)
+        return rod_room(shank, aside=aside, depth=depth, end=end)[..., again]
+
+    @cached_property
+    def _mirrored(self) -> tuple[Any, Any]:
+        """One of each pair of screws alike on both sides, and which stands for each screw."""
+        if np.ndim(self.x) > 1 or np.ndim(self.y) > 1:
+            return slice(None), slice(None)
+        places = np.stack([self.x, np.abs(self.y)])
+        _, one, again = np.unique(places, axis=1, return_index=True, return_inverse=True)
+        return one, np.ravel(again)
 
     @cached_property
     def longest(self) -> Array:

@@ -110,3 +110,17 @@ def plan_lines(facets: Facets) -> tuple[FloatArray, FloatArray]:
     segments = ends[np.arange(len(flat)), longest]
     normal = facets.normal[:, :2]
     return segments, normal / np.linalg.norm(normal, axis=1)[:, None]
+
+
+def first_ahead(context: Context, *, past: float) -> tuple[int, float] | None:
+    """The plate's first face before X = ``past`` that faces it near the centreline, and its X."""
+    walls = plate_walls(context).facing(axis=0, sign=-1, least=0.7)
+    y, x = walls.points[:, :, 1], walls.points[:, :, 0].max(axis=1)
+    across = np.zeros(len(walls), dtype=bool)
+    for at in (1.0, -1.0):  # a plate on one side ends at the centreline itself
+        across |= (y.min(axis=1) <= at) & (y.max(axis=1) >= at)
+    ahead = np.flatnonzero(across & (x > past))
+    if not len(ahead):
+        return None
+    nearest = ahead[x[ahead].argmin()]
+    return int(walls.face[nearest]), float(x[nearest])

@@ -10,13 +10,11 @@ import numpy as np
 
 from ...job.arrays import FloatArray
 from .context import Context
+from .cutout import AROUND, ROLES, first_ahead
 from .facets import Facets, joined
 from .measured import Measured
 from .surfaces import height_on
 
-ROLES = ("neck", "middle", "bridge")
-AROUND = 3.0
-"""An opening in the plate is no more than this [mm] longer than its pickup, at either end."""
 STEP = 3.0
 """How far apart [mm] heights over a curved top are looked up: it bends by 0.001 between."""
 
@@ -44,7 +42,9 @@ def over_openings(context: Context, over: Facets) -> Measured | None:
         return None
     box = context.boxes("plate")
     low, high = box[:, :3].min(axis=0), box[:, 3:].max(axis=0)
-    over = _within(over, (max(_cutout_end(context), low[0]), high[0]), (low[1], high[1]))
+    end = first_ahead(context, past=float(context.frame.origin[0]))
+    start = max(end[1] if end else 0.0, float(low[0]))
+    over = _within(over, (start, high[0]), (low[1], high[1]))
     parts = [_over_pickup(context, over, f"pickup_{r}") for r in ROLES
              if context.has(f"pickup_{r}")]  # fmt: skip
     found = joined(parts)
@@ -65,17 +65,6 @@ def _within(facets: Facets, x: tuple[float, float], y: tuple[float, float]) -> F
         facets = facets.clipped(axis=axis, at=low, above=True)
         facets = facets.clipped(axis=axis, at=high, above=False)
     return facets
-
-
-def _cutout_end(context: Context) -> float:
-    """X [mm] of the nearest wall of the plate that faces the heel's end, near the centreline."""
-    walls = context.near("plate", context.neck_bounds).facing(axis=0, sign=-1, least=0.7)
-    y, x = walls.points[:, :, 1], walls.points[:, :, 0].max(axis=1)
-    across = np.zeros(len(walls), dtype=bool)
-    for at in (1.0, -1.0):
-        across |= (y.min(axis=1) <= at) & (y.max(axis=1) >= at)
-    ahead = x[across & (x > context.frame.origin[0])]
-    return float(ahead.min()) if len(ahead) else 0.0
 
 
 def _least(over: Facets, face: object) -> tuple[float, tuple[float, float, float]]:

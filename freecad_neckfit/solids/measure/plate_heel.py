@@ -7,7 +7,7 @@ import numpy as np
 from ...job.arrays import FloatArray
 from .board_sides import board_in_cutout
 from .context import Context
-from .cutout import plan_lines, plate_side, plate_walls
+from .cutout import first_ahead, plan_lines, plate_side, plate_walls
 from .facets import EMPTY, Facets
 from .measured import Measured
 from .overlay import overlay
@@ -77,24 +77,14 @@ def _corners(context: Context, end: Facets) -> Measured | None:
 
 def _end(context: Context, end: Facets) -> Measured | None:
     """To the end's arc, carried on past its ends, if the cut-out's end is round."""
-    face = _face_ahead(context, end)
     points = end.points.reshape(-1, 3)
-    if face is None or type(context.faces("plate")[face].Surface).__name__ != "Cylinder":
+    found = first_ahead(context, past=float(points[:, 0].mean())) if len(points) else None
+    if found is None:
         return None
-    return _nearest(room_in_cylinder(points, context.faces("plate")[face].Surface), points)
-
-
-def _face_ahead(context: Context, end: Facets) -> int | None:
-    """The first face of the plate before the heel's end, 1 mm beside the centreline."""
-    walls = plate_walls(context).facing(axis=0, sign=-1, least=0.7)
-    if not len(walls) or not len(end):
+    face = context.faces("plate")[found[0]]
+    if type(face.Surface).__name__ != "Cylinder":
         return None
-    y, x = walls.points[:, :, 1], walls.points[:, :, 0].max(axis=1)
-    across = np.zeros(len(walls), dtype=bool)
-    for at in (1.0, -1.0):
-        across |= (y.min(axis=1) <= at) & (y.max(axis=1) >= at)
-    ahead = np.flatnonzero(across & (x > end.points[:, :, 0].mean()))
-    return int(walls.face[ahead[x[ahead].argmin()]]) if len(ahead) else None
+    return _nearest(room_in_cylinder(points, face.Surface), points)
 
 
 def _nearest(room: FloatArray, points: FloatArray) -> Measured:

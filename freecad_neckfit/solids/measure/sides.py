@@ -254,11 +254,6 @@ def plane_heel(context: Context) -> Facets:
     return upright.of_faces(f for f in set(upright.face.tolist()) if _is_plane(context, "heel", f))
 
 
-def top_edge(context: Context) -> tuple[FloatArray, FloatArray]:
-    """Segments and normals of the pocket's plan at the top's height at the end wall."""
-    return wall_lines(context, 0.0)
-
-
 def _leans(context: Context, face: int, facets: Facets) -> bool:
     """Whether a plane wall leans; the triangles of an upright corner may lean by rounding."""
     return _is_plane(context, "body", face) and bool(_lean(facets))

@@ -6,15 +6,13 @@ import numpy as np
 
 from ...job.arrays import FloatArray
 from .context import Context
+from .cutout import AROUND, ROLES
 from .facets import Facets
 from .failures import NotFound
-from .lids import AROUND
 from .measured import Measured
 from .mount import bridge_mount, cavity_floor, finished_top, pickup_mount
 from .sides import treble_sign
 from .surfaces import height_on
-
-ROLES = ("neck", "middle", "bridge")
 
 
 def string_open(context: Context) -> Measured:

@@ -113,6 +113,8 @@ MENDED = {
     "strongly tapered sides beside a leaning end": ("corner_entry", "corner.entry", {
         "pocket.wall": "floor", "pocket.angle": 3.0, "pocket.width_mouth": 51.0,
         "neck.heel_width_mouth": 50.5}),
+    "a heel's edge wider than its corner's radius": ("corner_entry", "corner.entry", {
+        "neck.heel_edge": 1.463, "neck.heel_corner_radius": 1.061, "pocket.angle": 1.2}),
     "ferrules in a contoured heel": ("corner_gap", "overhang.corner_gap", {
         "neck_plate.make": "ferrules", "body.contour_depth": 5.0, "pocket.angle": 0.7,
         "neck.width_end": 58.0}),

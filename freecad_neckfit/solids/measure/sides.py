@@ -239,7 +239,13 @@ def upright_end(flat: Facets) -> NDArray[np.bool_]:
 def heel_upright(context: Context) -> Facets:
     """The heel's sides, end and corners, without its bottom, top, and chamfered edges."""
     heel = context.facets("heel")
-    return heel.where(np.abs(heel.normal @ context.frame.up) < 0.3)
+    lean = np.abs(heel.normal @ context.frame.up)
+    edges = heel.points[:, 1:] - heel.points[:, :1]
+    size = np.linalg.norm(np.cross(edges[:, 0], edges[:, 1]), axis=1)
+    # A chamfered corner's cone has slivers at its apex that lean any way: its face as a whole
+    # decides.
+    whole = np.bincount(heel.face, lean * size) / np.maximum(np.bincount(heel.face, size), 1e-300)
+    return heel.where((lean < 0.3) & (whole[heel.face] < 0.3))
 
 
 def plane_walls(context: Context) -> Facets:

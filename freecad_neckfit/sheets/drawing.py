@@ -207,9 +207,11 @@ class _Layout:
         joint = self.joint
         board = joint.board.BoundBox
         x = (-5.0, max(round(float(board.XMax), 3), 0.0) + 3.0)
-        bottom = self.paper.low[1] + BLOCK_HEIGHT + 46
+        # Over the notes, and over the warning that a joint which does not fit carries.
+        notes = 41 if joint.result.verdict is Verdict.FITS else 48
+        bottom = self.paper.low[1] + BLOCK_HEIGHT + notes
         room = self.paper.high[0] - self._right_column - DETAIL_TEXT, top - bottom
-        high = round(float(board.ZMax), 3) + 2.0
+        high = round(float(board.ZMax), 3) + 1.5
         scale, name = next(
             (
                 found

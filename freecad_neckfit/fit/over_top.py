@@ -88,8 +88,10 @@ def over_plate_and_rings(case: Case) -> tuple[tuple[Array, ...], tuple[tuple[Lin
     """
     found = [
         (room, (line, x))
-        for string, line in zip(case.strings, case.last_fretted, strict=True)
-        for room, x in _rooms(case, line, share=string.share)
+        for string, line, (saddle, _) in zip(
+            case.strings, case.last_fretted, case.saddles.points, strict=True
+        )
+        for room, x in _rooms(case, line, share=string.share, saddle=saddle)
     ]
     return tuple(room for room, _ in found), tuple(at for _, at in found)
 
@@ -127,10 +129,10 @@ def _has_plate(case: Case, share: float) -> bool:
     return case["plate.cover"] == "surround" or (case.plate_there and share <= 0.5)
 
 
-def _rooms(case: Case, line: Line, *, share: float) -> list[tuple[Array, Array]]:
+def _rooms(case: Case, line: Line, *, share: float, saddle: Array) -> list[tuple[Array, Array]]:
     found = []
     if _has_plate(case, share):
-        first, last = _first_on_plate(case, line), case["plate.reach"]
+        first, last = _first_on_plate(case, line), np.minimum(case["plate.reach"], saddle)
         x = _nearest_to_top(case, line, first=first, last=last)
         y = 0.0 if case["body.top"] == "flat" else line.across(x)
         top = finished_top(case, x=x, y=y) + case["plate.thickness"]

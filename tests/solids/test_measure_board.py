@@ -122,6 +122,8 @@ MENDED = {
         "plate.cover": "treble side", "plate.clearance": 1.5, "neck.overhang": 18.0,
         "pocket.angle": 1.4, "pickup_neck.fitted": True, "pickup_neck.x": 27.0,
         "pickup_neck.mount": "cavity"}),
+    "a plate that reaches past the saddles": ("plate_string", "strings.plate", {
+        "plate.cover": "surround", "plate.reach": 200.0, "pocket.angle": -1.2}),
     "a screw leaning from the rod": ("screw_rod", "screws.rod", {
         "pocket.angle": 2.0, "neck.rod_end": 129.0}),
 }  # fmt: skip

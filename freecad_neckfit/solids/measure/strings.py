@@ -217,7 +217,8 @@ def _over_plate(context: Context) -> list[Measured]:
     open_plate = plate.clipped(axis=0, at=end, above=True)
     found = []
     for start, stop in zip(*_last_fretted(context), strict=True):
-        crossing = _crossings(open_plate.points, start, stop)
+        under = open_plate.clipped(axis=0, at=float(stop[0]), above=False)
+        crossing = _crossings(under.points, start, stop)
         if len(crossing):
             crossing = np.concatenate([crossing, _on_opening(context, end, start, stop)])
             on_string = _at_x(start[None], stop[None], 0.0)[0]

@@ -124,6 +124,8 @@ MENDED = {
         "pickup_neck.mount": "cavity"}),
     "a plate that reaches past the saddles": ("plate_string", "strings.plate", {
         "plate.cover": "surround", "plate.reach": 200.0, "pocket.angle": -1.2}),
+    "a heel's foot far before the wall's": ("end_clearance", "end.clearance", {
+        "seat.end_gap": 4.2, "pocket.angle": 3.2}),
     "a screw leaning from the rod": ("screw_rod", "screws.rod", {
         "pocket.angle": 2.0, "neck.rod_end": 129.0}),
 }  # fmt: skip

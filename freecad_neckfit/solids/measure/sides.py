@@ -52,7 +52,7 @@ def _side(context: Context, *, sign: int) -> Measured:
 def end_clearance(context: Context) -> Measured:
     """Least room [mm] between heel end and end wall.
 
-    Before a straight end wall along X, carried on down past a fillet round the floor. In a round
+    Before a straight end wall along X, carried on down below a fillet or a gap's floor. In a round
     end to the arc, in any direction of the plan, from the heel's end and its corners' roundings.
     """
     walls = plane_walls(context).facing(axis=0, sign=-1, least=0.7)
@@ -67,8 +67,6 @@ def end_clearance(context: Context) -> Measured:
 
 def _to_floor(context: Context, walls: Facets) -> Facets:
     """The straight end wall, its lower edge carried on in its plane to the floor's lowest level."""
-    if not context.body_faces.fillets:
-        return walls
     floor = float(context.boxes("body")[sorted(context.body_faces.floor), 2].min())
     points, normal = walls.points.copy(), walls.normal[0]
     z = points[:, :, 2]

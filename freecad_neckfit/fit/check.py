@@ -37,7 +37,8 @@ class Check:
 
     ``low`` and ``high`` are keys of limits (``limits.*``) or plain numbers, in ``unit``;
     ``wish_low`` marks a value that passes but is worth a second look. ``contact`` says that the
-    value is a room between two parts: below 0 they interfere, at 0 they touch.
+    value is a room between two parts: below 0 they interfere, at 0 they touch. ``overlap``: that
+    room is told only where it is negative, and 0 means that the parts share no place.
     ``span`` is the shortfall that hurts as much as 1 mm of lacking room, in ``unit``.
     ``measure`` is the key of the reading on solids that it is held against; ``exact`` says that
     both must agree within 0.005 (otherwise the closed form is a simple bound that solids refine).
@@ -57,6 +58,7 @@ class Check:
     high: str | float | None = None
     wish_low: str | float | None = None
     contact: bool = False
+    overlap: bool = False
     span: float = 1.0
     measure: str = ""
     exact: bool = True

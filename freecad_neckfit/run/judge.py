@@ -199,7 +199,7 @@ def _state(check: Check, case: Case, value: float | None, room: float | None) ->
         return State.TELLS
     if check.contact and value < -TOUCH:
         return State.INTERFERES
-    if check.contact and abs(value) <= TOUCH:
+    if check.contact and not check.overlap and abs(value) <= TOUCH:
         return State.TOUCHES
     if room < -ROUNDING:
         low = _number(check.limit(case, "low"))

@@ -71,6 +71,13 @@ def test_parts_that_may_touch_are_met_by_touching():
     assert finding(closed=-0.02, low=0.0).met is False
 
 
+def test_parts_apart_do_not_touch_where_only_their_overlap_is_told():
+    apart = {"low": 0.0, "overlap": True}
+    assert finding(closed=0.0, **apart).state is State.FITS
+    assert finding(closed=-0.003, **apart).met is True
+    assert finding(closed=-0.02, **apart).state is State.INTERFERES
+
+
 def test_solids_win_and_both_readings_stay():
     f = finding(closed=0.500, solid=Solid(0.503, place=(1.0, 2.0, 3.0)))
     assert f.value == 0.503

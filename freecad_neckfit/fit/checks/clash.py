@@ -17,6 +17,7 @@ def _clash(first: str, second: str, title: str, consequence: str, mending: str) 
         read=None,
         low=0.0,
         contact=True,
+        overlap=True,
         measure=f"clash_{first}_{second}",
         consequence=consequence,
         mending=mending,

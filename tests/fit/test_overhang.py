@@ -250,3 +250,11 @@ def test_a_string_comes_over_the_plate_where_it_leaves_a_cut_out_that_holds_the_
     assert abs(y) > 24
     plan = pocket(case.values, grow=1.2)
     assert plan.depth(x, y) == pytest.approx(0.0, abs=2e-3)
+
+
+def test_no_overhang_is_no_room_without_end():
+    # The end face of a fretboard that ends with its heel passes X = 0 where the neck leans.
+    stated = {"neck.overhang": 0.0, "neck.underside": 30.0, "pocket.angle": -2.0}
+    case = Case(stated)
+    assert case.overhang_end[0] > 0
+    assert not bool(overhang_gap.CHECK.read(case).applies)

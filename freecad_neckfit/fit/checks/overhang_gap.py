@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import numpy as np
+
 from ...job.quantity import Kind
 from ..board_low import overhang_room
 from ..case import Case
@@ -20,7 +22,8 @@ def read(case: Case) -> Reading:
     found = case.once(overhang_room)
     return Reading(
         value=found.room,
-        applies=case.overhang_end[0] > 0,
+        # A fretboard that ends on a leaning heel can pass X = 0 with its end face alone.
+        applies=(case.overhang_end[0] > 0) & np.isfinite(found.room),
         because="the fretboard does not reach past the pocket's end wall",
         place=(found.x, found.y * case.treble_sign, found.z),
     )

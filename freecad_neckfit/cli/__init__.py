@@ -14,7 +14,7 @@ from collections.abc import Sequence
 
 from .. import __version__
 from ..host import reexec_under_freecad
-from . import check, mend, neck, options, package, seasons, tables, tolerances, window
+from . import check, mend, neck, neck_sheet, options, package, seasons, tables, tolerances, window
 from .command import BAD_INPUT, Command
 
 __all__ = ["BAD_INPUT", "COMMANDS", "main"]
@@ -23,6 +23,7 @@ __all__ = ["BAD_INPUT", "COMMANDS", "main"]
 COMMANDS: tuple[Command, ...] = (
     check.COMMAND,
     neck.COMMAND,
+    neck_sheet.COMMAND,
     window.COMMAND,
     mend.COMMAND,
     options.COMMAND,

@@ -18,6 +18,8 @@ REACH = 6.0
 STEEP = 4.0
 """Angles [degrees] that are tried on either side of the stated one."""
 THICKEST_SHIM, DEEPEST_RECESS = 2.0, 8.0
+THINNEST_PLATE = 1.5
+"""No cover plate is proposed thinner [mm]; common practice, no source."""
 KINDS = (
     "depth", "angle", "shim", "plate thickness", "no plate", "plate cut away", "recess", "bridge",
     "pickup", "fretboard", "binding", "screws",
@@ -141,7 +143,8 @@ def _plates(v: Values, steps: Steps, allowed: tuple[str, ...]) -> list[Move]:
     found = []
     if "plate thickness" in allowed:
         own = float(v["plate.thickness"])
-        dial = _dial("plate", ("plate.thickness",), own, steps.plate, 0.5, own)
+        least = min(THINNEST_PLATE, own)
+        dial = _dial("plate", ("plate.thickness",), own, steps.plate, least, own)
         found.append(Move("plate", "thinner plate", dials=(dial,)))
     if "plate cut away" in allowed and v["plate.under_overhang"]:
         cut = {"plate.under_overhang": False}

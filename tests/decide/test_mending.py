@@ -63,6 +63,21 @@ def test_the_smallest_change_of_one_part_is_known(job):
     assert all(len(r.moves) == 1 for r in found)
 
 
+def test_no_plate_is_proposed_that_is_thinner_than_plates_are(job):
+    def least(own):
+        stated = job.base.stated | {"plate.thickness": own}
+        (plate,) = moves(stated, steps=Steps(), stock=Stock(), allowed=("plate thickness",))
+        return plate.dials[0].values.min()
+
+    assert 1.5 <= least(2.286) < 1.6
+    # One that is thinner already is not asked to be thicker.
+    assert least(1.2) == 1.2
+    # 1.7 mm too deep would ask for a plate of 0.59 mm.
+    stated = job.base.stated | STILL | {"pocket.depth": 17.6}
+    assert all("plate.thickness" not in r.changes or r.changes["plate.thickness"][1] >= 1.5
+               for r in remedies(stated))  # fmt: skip
+
+
 def test_smaller_steps_of_the_shop_give_the_smaller_change(job):
     stated = job.base.stated | STILL | {"pocket.depth": 16.1}
     (first, *_) = remedies(stated, steps=Steps(depth=0.01), allowed=("depth",))

@@ -5,6 +5,8 @@ from __future__ import annotations
 from typing import Any
 
 from ...features.roles import role_of
+from ...job.errors import BadInput
+from ..translate import tr
 from .command import Selection
 
 
@@ -21,6 +23,17 @@ def joint_of(document: Any, selection: Selection = ()) -> Any:
             return found
     joints = joints_of(document)
     return joints[0] if len(joints) == 1 else None
+
+
+def joint_asked(document: Any, selection: Selection = ()) -> Any:
+    """The joint that is meant, or else the one that the designer names when asked.
+
+    None where the question was cancelled. Raises BadInput where the document has no joint.
+    """
+    joints = joints_of(document)
+    if not joints:
+        raise BadInput(tr("This document has no joint; make one first."))
+    return joint_of(document, selection) or _ask(joints)
 
 
 def has_joint(document: Any, selection: Selection) -> bool:
@@ -49,3 +62,19 @@ def _joint_of(obj: Any) -> Any:
         return linked
     # What states parameters is linked by its joint.
     return next((o for o in obj.InList if role_of(o) == "joint"), None) if role_of(obj) else None
+
+
+def _ask(joints: list[Any]) -> Any:
+    import FreeCADGui
+    from PySide import QtGui
+
+    names = [f"{joint.Label} ({joint.Name})" for joint in joints]
+    name, sure = QtGui.QInputDialog.getItem(
+        FreeCADGui.getMainWindow(),
+        tr("Fit"),
+        tr("Which joint do you want to fit?"),
+        names,
+        0,
+        False,  # Qt's way: the list cannot be edited
+    )
+    return joints[names.index(name)] if sure else None

@@ -16,10 +16,11 @@ from ...job.errors import NeckFitError
 from ...job.parameters import ALL
 from ...job.resolve import complete
 from ..annotations import nodes
+from ..commands.chosen import joint_asked
+from ..commands.command import selected
 from ..commands.macro import put
 from ..translate import tr
 from ..views.check import units_of
-from .fit_choose import joint_meant
 from .fit_flight import Flight
 from .fit_form import FitForm, keys_of
 from .fit_headline import REMARK
@@ -40,7 +41,8 @@ def open_panel(joint: Any = None) -> FitPanel | None:
     read or built.
     """
     if joint is None:
-        joint = joint_meant(FreeCAD.ActiveDocument)
+        document = FreeCAD.ActiveDocument
+        joint = joint_asked(document, selected(document))
     if joint is None:
         return None
     panel = FitPanel(joint)

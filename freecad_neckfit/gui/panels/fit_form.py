@@ -70,7 +70,10 @@ class FitForm(QtGui.QWidget):
         self._lay_out()
 
     def _lay_out(self) -> None:
+        # Close together: on a screen of 800 pixels the details are seen without scrolling.
         column = QtGui.QVBoxLayout(self)
+        column.setContentsMargins(9, 4, 9, 4)
+        column.setSpacing(3)
         column.addWidget(self.headline)
         for knob in self.knobs.values():
             column.addWidget(knob)
@@ -83,8 +86,8 @@ class FitForm(QtGui.QWidget):
         split.setChildrenCollapsible(False)
         split.addWidget(self.list)
         split.addWidget(self.details)
-        split.setSizes([300, 170])
-        self.list.setMinimumHeight(110)
+        split.setSizes([190, 190])
+        self.list.setMinimumHeight(84)
         self.details.setMinimumHeight(95)
         column.addWidget(split, 1)
         order = [w for knob in self.knobs.values() for w in (knob.box, knob.slider)]

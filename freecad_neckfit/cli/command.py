@@ -47,9 +47,14 @@ def add_job(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--option", metavar="NAME", help="judge this option instead of the base")
 
 
+def add_units(parser: argparse.ArgumentParser) -> None:
+    """The units that lengths are shown in."""
+    parser.add_argument("--units", choices=("mm", "inch"), help="show lengths in these units")
+
+
 def add_look(parser: argparse.ArgumentParser) -> None:
     """How a table is shown."""
-    parser.add_argument("--units", choices=("mm", "inch"), help="show lengths in these units")
+    add_units(parser)
     parser.add_argument("--width", metavar="COLUMNS", type=int, help="width of the table")
     parser.add_argument(
         "--colour",
@@ -71,6 +76,19 @@ def units_of(arguments: argparse.Namespace, stated: Units) -> Units:
 def width_of(arguments: argparse.Namespace) -> int:
     """Columns that the table may take."""
     return int(arguments.width or shutil.get_terminal_size((100, 24)).columns)
+
+
+def progress_here() -> Callable[[float, str], bool] | None:
+    """Says on a terminal how far a search is (share of 1, what it does); None without a terminal.
+
+    Its answer is always to go on.
+    """
+    return _say_how_far if sys.stderr.isatty() else None
+
+
+def _say_how_far(share: float, what: str) -> bool:
+    print(f"\r{share:4.0%} {what[:70]:<70}", end="\r" if share < 1 else "\n", file=sys.stderr)
+    return True
 
 
 def coloured(arguments: argparse.Namespace) -> bool:

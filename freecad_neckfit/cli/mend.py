@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 import argparse
-import sys
 from pathlib import Path
 
 from .choose import add_steps, joint_of, steps_of
-from .command import Command, add_job, units_of
+from .command import Command, add_job, add_units, progress_here, units_of
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -25,7 +24,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         default=[],
         help="part file of another bridge or pickup that the shop has; may be repeated",
     )
-    parser.add_argument("--units", choices=("mm", "inch"), help="show lengths in these units")
+    add_units(parser)
     add_steps(parser)
 
 
@@ -64,15 +63,10 @@ def _run(arguments: argparse.Namespace) -> int:
             allowed=_allowed(arguments.keep),
         ),
         prove=prove,
-        progress=_progress if sys.stderr.isatty() else None,
+        progress=progress_here(),
     )
     print("\n".join(remedy_lines(remedies, joint.stated, units)))
     return 1
-
-
-def _progress(share: float, what: str) -> bool:
-    print(f"\r{share:4.0%} {what[:70]:<70}", end="\r" if share < 1 else "\n", file=sys.stderr)
-    return True
 
 
 def _allowed(keep: str | None) -> tuple[str, ...]:

@@ -6,13 +6,13 @@ import argparse
 from pathlib import Path
 
 from .choose import write_text
-from .command import Command, units_of
+from .command import Command, add_units, units_of
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", metavar="FILE", type=Path, help="SVG to write, one page of A4")
     parser.add_argument("--job", metavar="JOB", type=Path, help="show what this job states")
-    parser.add_argument("--units", choices=("mm", "inch"), help="show lengths in these units")
+    add_units(parser)
 
 
 def _run(arguments: argparse.Namespace) -> int:

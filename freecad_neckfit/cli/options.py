@@ -6,7 +6,7 @@ import argparse
 from pathlib import Path
 
 from .choose import write_text
-from .command import Command, units_of, width_of
+from .command import Command, add_units, units_of, width_of
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -19,7 +19,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--csv", metavar="FILE", type=Path, help="write the table for a spreadsheet"
     )
-    parser.add_argument("--units", choices=("mm", "inch"), help="show lengths in these units")
+    add_units(parser)
     parser.add_argument("--width", metavar="COLUMNS", type=int, help="width of the table")
 
 

@@ -7,7 +7,7 @@ import json
 from pathlib import Path
 
 from .choose import joint_of, write_text
-from .command import Command, add_job, units_of
+from .command import Command, add_job, add_units, units_of
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -22,7 +22,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--month", metavar="MONTH", help="month in which it is cut; needs --shop")
     parser.add_argument("--svg", metavar="FILE", type=Path, help="draw the year")
     parser.add_argument("--json", metavar="FILE", type=Path, help="write the year")
-    parser.add_argument("--units", choices=("mm", "inch"), help="show lengths in these units")
+    add_units(parser)
 
 
 def _run(arguments: argparse.Namespace) -> int:

@@ -4,12 +4,11 @@ from __future__ import annotations
 
 import argparse
 import json
-import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from .choose import joint_of, write_text
-from .command import Command, add_job, units_of
+from .command import Command, add_job, add_units, progress_here, units_of
 
 if TYPE_CHECKING:
     from ..decide.tolerances.shapes import Shape
@@ -42,7 +41,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     )  # fmt: skip
     parser.add_argument("--svg", metavar="FILE", type=Path, help="draw failures and their causes")
     parser.add_argument("--json", metavar="FILE", type=Path, help="write all results")
-    parser.add_argument("--units", choices=("mm", "inch"), help="show lengths in these units")
+    add_units(parser)
 
 
 def _run(arguments: argparse.Namespace) -> int:
@@ -72,7 +71,7 @@ def _run(arguments: argparse.Namespace) -> int:
     wish = arguments.wish / 100
     found = study(
         joint.stated, dims, wish=wish, draws=arguments.draws, seed=arguments.seed,
-        progress=_progress if sys.stderr.isatty() else None,
+        progress=progress_here(),
     )  # fmt: skip
     units = units_of(arguments, job.units)
     if arguments.svg:
@@ -87,11 +86,6 @@ def _run(arguments: argparse.Namespace) -> int:
     )  # fmt: skip
     print("\n".join(lines))
     return 0 if found.simulation.share <= wish else 1
-
-
-def _progress(share: float, what: str) -> bool:
-    print(f"\r{share:4.0%} {what[:70]:<70}", end="\r" if share < 1 else "\n", file=sys.stderr)
-    return True
 
 
 def _limits(words: list[str], units: Units) -> dict[str, tuple[float, float]]:

@@ -7,7 +7,7 @@ import json
 from pathlib import Path
 
 from .choose import add_steps, joint_of, span, steps_of, write_text
-from .command import Command, add_job, units_of
+from .command import Command, add_job, add_units, units_of
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -22,7 +22,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--range", metavar="LOW..HIGH", help="angles or thicknesses to look at")
     parser.add_argument("--svg", metavar="FILE", type=Path, help="draw the window")
     parser.add_argument("--json", metavar="FILE", type=Path, help="write borders and margins")
-    parser.add_argument("--units", choices=("mm", "inch"), help="show lengths in these units")
+    add_units(parser)
     add_steps(parser)
 
 

@@ -6,12 +6,11 @@ import json
 from pathlib import Path
 from typing import Any
 
-from ..job.errors import BadInput
-from ..job.joint import Job, JobFile
+from ..job.joint import JobFile
 from ..job.layers import Layer, Said, Tables
 from ..job.read import job_file, read_job
-from ..job.words import nearest, shown
 from ..job.write import write_job
+from ..run.whole import named_joint
 from .gather import joint_stated
 from .make import make_joint
 from .options import packed, unpacked
@@ -26,7 +25,7 @@ def joint_from_file(document: Any, path: Path, *, option: str | None = None) -> 
     joint's own. Raises BadInput as ``read_job`` does, and for an option that the file has not.
     """
     file = read_job(path)
-    job = file.base if option is None else _option(file, option)
+    job = file.base if option is None else named_joint(file, option)
     joint = make_joint(document, job)
     joint.Tolerances = json.dumps(
         {key: list(limits) for key, limits in job.stated_tolerances.items()}
@@ -56,13 +55,3 @@ def joint_to_file(joint: Any, path: Path) -> None:
     Raises BadInput where a property is not permitted or the file cannot be written.
     """
     write_job(job_file_of(joint, path), path)
-
-
-def _option(file: JobFile, name: str) -> Job:
-    for job in file.options:
-        if job.name == name:
-            return job
-    known = [job.name for job in file.options]
-    near = nearest(name, known)
-    hint = f"nearest: {shown(near)}" if near else f"it has: {', '.join(known) or 'none'}"
-    raise BadInput(f"{file.path.name} has no option {shown(name)} ({hint}); correct the name.")

@@ -8,7 +8,7 @@ from ..job.outline import Outline
 from ..job.possible import refuse_impossible
 from ..job.quantity import Units
 from ..job.read import Job, JobFile
-from ..job.words import nearest
+from ..job.words import nearest, shown
 from .chain import Result, check_values
 
 
@@ -57,5 +57,5 @@ def named_joint(job: JobFile, name: str) -> Job:
             return joint
     known = [joint.name for joint in job.options]
     near = nearest(name, known)
-    hint = f"did you mean {near!r}?" if near else f"it has: {', '.join(known) or 'none'}."
-    raise BadInput(f"{job.path.name} has no option named {name!r}; {hint}")
+    hint = f"nearest: {shown(near)}" if near else f"it has: {', '.join(known) or 'none'}"
+    raise BadInput(f"{job.path.name} has no option {shown(name)} ({hint}); correct the name.")

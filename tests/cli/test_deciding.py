@@ -101,7 +101,7 @@ def test_seasons_follows_the_year(checkout, tmp_path):
     [
         (("window", SAMPLE, "--depth", "15"), "is no range"),
         (("window", SAMPLE, "--depth", "18..15"), "state the smaller first"),
-        (("window", SAMPLE, "--option", "deeper"), "no option named"),
+        (("window", SAMPLE, "--option", "deeper"), 'no option "deeper" (it has: usual'),
         (("window", SAMPLE, "--step-depth", "0"), "more than 0"),
         (("window", SAMPLE, "--stops", "deep"), "--stops"),
         (("tolerances", SAMPLE, "--limits", "pocket.dept=0.1"), "did you mean pocket.depth"),
@@ -111,7 +111,7 @@ def test_seasons_follows_the_year(checkout, tmp_path):
         (("tolerances", SAMPLE, "--wish", "120"), "--wish"),
         (("seasons", SAMPLE, "--month", "Mar"), "belong together"),
         (("seasons", SAMPLE, "--owner", "nowhere.csv"), "no such file"),
-        (("options", SAMPLE, "--option", "none"), "no option named"),
+        (("options", SAMPLE, "--option", "none"), 'no option "none" ('),
     ],
 )
 def test_what_cannot_be_done_is_told_in_one_sentence(checkout, words, says):

@@ -11,9 +11,9 @@ from ..fit.case import Case
 from ..fit.check import Check, Excess, Gravity
 from ..fit.reading import Reading
 from ..fit.verdict import ROUNDING, TOUCH, margin
-from ..job.quantity import Kind, Units
-from ..job.show import show_value
+from ..job.quantity import Units
 from .finding import Figure, Finding, State
+from .words import Words
 
 AGREE = 0.005
 """Closed form and solids further apart than this are a fault of the tool."""
@@ -158,7 +158,7 @@ def _finding(
         state = _state(check, case, value, room)
     if state in (State.UNKNOWN, State.ABSENT):
         met = None
-    words = _Words(check, room, units)
+    words = Words(check, room, units)
     toll = _toll(check, case, value)
     return Finding(
         id=check.id,
@@ -220,16 +220,3 @@ def _number(limit: object | None) -> float | None:
         return None
     number = float(np.asarray(limit, dtype=float))
     return number if math.isfinite(number) else None
-
-
-class _Words:
-    """Fills a shortfall with its unit into a check's sentence."""
-
-    def __init__(self, check: Check, room: float | None, units: Units) -> None:
-        self.kind, self.units = check.unit, units
-        self.room = abs(room) if room is not None else 0.0
-
-    def fill(self, sentence: str) -> str:
-        if self.kind is Kind.NUMBER:
-            return sentence.replace("{short}", f"{self.room:.2f}")
-        return sentence.replace("{short}", show_value(self.room, kind=self.kind, units=self.units))

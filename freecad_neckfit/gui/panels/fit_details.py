@@ -10,6 +10,7 @@ from PySide import QtCore, QtGui
 
 from ...job.quantity import Units
 from ...run.finding import State
+from ...run.words import mending_in
 from ..annotations.notes import say
 from ..translate import tr
 from .fit_rows import Row, only_solids
@@ -49,8 +50,10 @@ def _paragraphs(row: Row, meanwhile: bool, units: Units) -> list[str]:
     if not row.waits:
         if record["consequence"]:
             lines.append(escape(tr(record["consequence"])))
-        if record["mending"]:
-            lines.append(f"<b>{escape(tr('To mend it:'))}</b> {escape(tr(record['mending']))}")
+        # The document keeps sentences in the joint's units, which need not be the screen's.
+        mending = mending_in(record, units)
+        if mending:
+            lines.append(f"<b>{escape(tr('To mend it:'))}</b> {escape(tr(mending))}")
         if record["reason"]:
             lines.append(f"<b>{escape(tr(record['reason']))}</b>")
     lines.append("<br>".join(map(escape, _readings(row, meanwhile, units))))

@@ -19,8 +19,9 @@ from ..commands.macro import call
 from ..report import tell_failure
 from ..translate import tr
 from .adopt_axes import Axes
-from .adopt_form import AdoptForm
+from .adopt_form import WIDTH, AdoptForm
 from .adopt_watch import PickWatch
+from .docked import widen
 from .fit_watch import CloseWatch
 
 
@@ -49,7 +50,8 @@ class AdoptPanel:
         self.form.cleared.connect(self._cleared)
 
     def begin(self) -> None:
-        """Take what is selected already as the first picks."""
+        """Have room, and take what is selected already as the first picks."""
+        widen(self.form, WIDTH)
         for chosen in FreeCADGui.Selection.getSelectionEx(self.document.Name, 0):
             for sub in chosen.SubElementNames or ("",):
                 self._picked(chosen.Object, sub)

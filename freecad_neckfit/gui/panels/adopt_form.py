@@ -9,6 +9,8 @@ from PySide import QtCore, QtGui
 
 from ..translate import tr
 
+WIDTH = 300
+"""Least width [pixel] in which what is picked can be read beside its buttons."""
 ROLES = ("body", "neck", "plate")
 ROWS = ("solid", "top", "centreline", "floor", "system")
 OF_ROLE = {"body": ROWS, "neck": ("solid", "system"), "plate": ("solid",)}

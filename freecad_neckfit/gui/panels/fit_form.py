@@ -9,6 +9,7 @@ from PySide import QtCore, QtGui
 
 from ...job.quantity import Units
 from ..translate import tr
+from .docked import above, widen
 from .fit_details import Details
 from .fit_headline import Headline
 from .fit_knob import Knob
@@ -19,8 +20,6 @@ WIDTH = 340
 """Least width [pixel] in which a row's state and figures stand side by side."""
 END = 24
 """What its frames take below [pixel]."""
-ROUND = 60
-"""What FreeCAD's frames and scroll bar take beside the form [pixel]."""
 
 
 def titles() -> dict[str, str]:
@@ -128,10 +127,8 @@ class FitForm(QtGui.QWidget):
 
     def make_room(self) -> None:
         """Widen the docked window that the form stands in, and fill it down to its end."""
-        dock, area = _above(self, QtGui.QDockWidget), _above(self, QtGui.QAbstractScrollArea)
-        main = dock.parentWidget() if dock is not None else None
-        if isinstance(main, QtGui.QMainWindow) and dock.width() < WIDTH + ROUND:
-            main.resizeDocks([dock], [WIDTH + ROUND], QtCore.Qt.Horizontal)
+        widen(self, WIDTH)
+        area = above(self, QtGui.QAbstractScrollArea)
         if area is not None:
             area.viewport().installEventFilter(self)
             self._fill()
@@ -145,18 +142,10 @@ class FitForm(QtGui.QWidget):
     def _fill(self) -> None:
         """So high that the list ends where the window does: a panel has its own height else."""
         # Found anew each time: a wrapper of FreeCAD's widget may outlive the widget.
-        area = _above(self, QtGui.QAbstractScrollArea)
+        area = above(self, QtGui.QAbstractScrollArea)
         if area is None:
             return
         viewport = area.viewport()
         top = self.mapTo(viewport, QtCore.QPoint(0, 0)).y()
         least = self.layout().minimumHeightForWidth(self.width())
         self.setFixedHeight(max(viewport.height() - top - END, least))
-
-
-def _above(widget: Any, kind: Any) -> Any:
-    """The next widget of a kind that holds ``widget``; None where none does."""
-    found = widget.parentWidget()
-    while found is not None and not isinstance(found, kind):
-        found = found.parentWidget()
-    return found

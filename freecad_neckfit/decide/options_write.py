@@ -19,15 +19,15 @@ body { font: 14px Arial, Helvetica, sans-serif; color: #222; margin: 1.5em; }
 table { border-collapse: collapse; }
 th, td { padding: 4px 10px; border-bottom: 1px solid #ddd; text-align: right; vertical-align: top; }
 td { white-space: nowrap; }
-.title { text-align: left; }
+td.title { text-align: left; white-space: normal; }
 thead th { border-bottom: 2px solid #222; }
 tr.verdict td { font-weight: bold; white-space: normal; }
 tr.head th { text-align: left; padding-top: 14px; border-bottom: 1px solid #222; }
 td.unmet { background-color: #fbe3d4; }
 small { color: #555; font-weight: normal; }
 """
-LEAST = 110
-"""Least width of a column on the page [pixel]."""
+LEAST, FIRST = 110, 210
+"""Least width of a joint's column, and of the titles' [pixel]."""
 
 
 def as_text(table: Comparison, *, width: int) -> str:
@@ -86,7 +86,9 @@ def as_html(table: Comparison, *, title: str) -> str:
         f"<title>{escape(title)}</title>\n<style>{STYLE}</style>\n</head>\n<body>\n"
         f"<h1>{escape(title)}</h1>\n<p>Differences to the first column stand below each figure. "
         f"{UNMET} marks a demand that is not met.</p>\n<table>\n"
-        f"<thead><tr><th></th>{head}</tr></thead>\n<tbody>\n" + "\n".join(body) + "\n"
+        f'<thead><tr><th width="{FIRST}"></th>{head}</tr></thead>\n<tbody>\n'
+        + "\n".join(body)
+        + "\n"
         "</tbody>\n</table>\n</body>\n</html>\n"
     )
 

@@ -109,11 +109,11 @@ class CompareDialog(DecideDialog):
         self.body.addLayout(line)
         self.measured.hide()
         for part, share in (
-            (self.measured, 3),
+            (self.measured, 5),
             (self.heads[0], 0),
             (self.values, 2),
             (self.heads[1], 0),
-            (self.findings, 4),
+            (self.findings, 3),
         ):
             self.body.addWidget(part, share)
 

@@ -45,6 +45,8 @@ class WindowDialog(DecideDialog):
         top.addWidget(QtGui.QLabel(tr("Depth and")))
         top.addWidget(self.second)
         top.addWidget(self.snap)
+        top.addSpacing(20)
+        top.addWidget(QtGui.QLabel(tr("Click into the picture to try a place.")))
         top.addStretch(1)
         self.body.addLayout(top)
         self.body.addWidget(self.picture, 1)

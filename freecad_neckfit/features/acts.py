@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import Any
 
 from .. import __file__ as package_file
-from ..job.errors import BadInput
+from ..job.errors import BadInput, NeckFitError
 from .assemblies import assembly_of
 from .make import make_joint
 from .make import reattach as give_back
@@ -73,14 +73,15 @@ def stale_checks(document: Any) -> list[Any]:
 def recheck(document: Any) -> list[Any]:
     """Check every joint anew whose findings are out of date; return its check.
 
-    A joint that cannot be read or built keeps its former findings, as stale; the others are
-    checked all the same. Raises BadInput then, with one sentence for each that could not be.
+    A joint that cannot be read or built keeps its former findings, as stale, and is told in the
+    report view; the others are checked all the same. Raises BadInput where none could be, with one
+    sentence for each.
     """
     stale, refusals = stale_checks(document), []
     for found in stale:
         try:
             check(found.Joint)
-        except BadInput as refusal:
+        except NeckFitError as refusal:
             refusals.append(str(refusal))
     if refusals and len(refusals) == len(stale):
         raise BadInput(" ".join(refusals))

@@ -8,13 +8,24 @@ from typing import Any
 from ..job.errors import BadInput
 from . import values
 from .adopt_frame import picked_frame, pocket_length, system_frame
-from .adopt_shape import in_frame, matrix_of, own_digest, own_shape, placement_of, text_digest
+from .adopt_shape import (
+    PLACES,
+    in_frame,
+    matrix_of,
+    own_digest,
+    own_shape,
+    placement_of,
+    text_digest,
+)
 from .values import state, stated_of
 
 NO_POCKET = {"pocket.depth": 20.0}
 """Walls are looked for halfway down a pocket of this depth [mm], however deep it is."""
-REGION = (-80.0, 260.0), (-70.0, 70.0)
-"""X and Y [mm] over which the top matters: under neck, pickups, bridge and cover plate."""
+REGION = (-80.0, 320.0), (-70.0, 70.0)
+"""X and Y [mm] over which the top matters: under neck, pickups, bridge and cover plate.
+
+The bridge of a bass with 20 frets at a scale of 34 in stands some 270 mm behind the end wall.
+"""
 
 
 def renew_body(body: Any) -> None:
@@ -102,9 +113,6 @@ def _line_key(body: Any) -> Any:
 
     line = centreline(body, None)
     return [round(float(a), PLACES) + 0.0 for a in (*line.point, *line.way)]
-
-
-PLACES = 6
 
 
 def _settle(body: Any, solid: Any, system: Any) -> tuple[Any, int | None]:

@@ -15,7 +15,7 @@ from ...job.errors import BadInput, NeckFitError
 from ...job.parameters import ALL
 from ..commands.chosen import joint_of
 from ..commands.command import selected
-from ..commands.macro import call
+from ..commands.macro import call, written
 from ..report import tell_failure
 from ..translate import tr
 from .adopt_axes import Axes
@@ -31,8 +31,13 @@ def open_panel(joint: Any = None) -> AdoptPanel:
     if joint is None:
         joint = joint_of(document, selected(document))
     panel = AdoptPanel(document, joint)
-    FreeCADGui.Control.showDialog(panel)
-    panel.begin()
+    try:
+        FreeCADGui.Control.showDialog(panel)
+        panel.begin()
+    except BaseException:
+        panel.reject()
+        FreeCADGui.Control.closeDialog()
+        raise
     return panel
 
 
@@ -45,7 +50,9 @@ class AdoptPanel:
         self.picks: dict[str, Pick] = {}
         self._axes = Axes(document)
         self._watch = PickWatch(document, self._picked)
-        self._closing = CloseWatch(document, self._gone)
+        self._closing = CloseWatch(document, self._document_closed)
+        self._is_over = False
+        self.form.destroyed.connect(self._end)  # whoever closes it without OK or Cancel
         self.form.changed.connect(self._show)
         self.form.cleared.connect(self._cleared)
 
@@ -102,7 +109,8 @@ class AdoptPanel:
         function = {"body": "adopt_body", "neck": "adopt_neck", "plate": "adopt_plate"}
         solid = arguments.pop("solid")
         call("features.adopt", function[self.form.role], joint, solid, **arguments)
-        FreeCADGui.doCommand("FreeCAD.ActiveDocument.recompute()")
+        # Not the active one, which may be another by now.
+        FreeCADGui.doCommand(f"{written(self.document)}.recompute()")
         for obj in (joint.Body, joint.Pocket, joint.Neck, joint.CoverPlate, joint):
             if not obj.isValid():
                 raise BadInput(str(obj.getStatusString()))
@@ -204,11 +212,14 @@ class AdoptPanel:
             return float(ALL["pocket.length"].default)
         return float(self.joint.Pocket.Length.Value)
 
-    def _gone(self) -> None:
+    def _document_closed(self) -> None:
         self._end()
         QtCore.QTimer.singleShot(0, FreeCADGui.Control.closeDialog)
 
-    def _end(self) -> None:
+    def _end(self, *_: Any) -> None:
+        if self._is_over:
+            return
+        self._is_over = True
         self._axes.remove()
         self._watch.stop()
         self._closing.stop()

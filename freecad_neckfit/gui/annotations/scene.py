@@ -11,21 +11,16 @@ from pivy import coin
 
 from ...job.quantity import Units
 from . import nodes
+from .arrange import Arrangement
 from .arrows import Arrow, tips
 from .clash import Interference
-from .gap_map import TITLE, GapField, Map, swatches
+from .gap_map import GapField, Map
 from .label import PREFIX, Label, Shown
-from .layout import Box, Page, Wanted, spread
-from .notes import SHOWN_AT_FIRST, Note, headline, id_of, is_finite, shown
+from .layout import Box
+from .notes import SHOWN_AT_FIRST, Note, headline, id_of, shown
 from .panel import Panel
-from .pictures import headline_picture, scale_picture
 from .sight import Sight, sight_of
 
-MARGIN, SPACING, REACH = 10.0, 6.0, 70.0
-"""Page margin, room between labels, and from points to labels [pixel at scale 1]."""
-NEAR = 14.0
-"""Arrows closer than this [pixel at scale 1] would blur."""
-MORE = "00 more: outside this view, or no room"
 CACHED = coin.SoGLRenderAction, coin.SoGetBoundingBoxAction
 ScaleOf = Callable[[tuple[int, int]], float]
 CoveredOf = Callable[[tuple[int, int]], tuple[Box, ...]]
@@ -180,99 +175,24 @@ class Scene:
         self._laid_out = (sight.key, scale, covered)
         for label in self._labels.values():
             label.hide()
-        inside = [note for note in self._shown if _is_inside(note, sight)]
-        loose = [note for note in self._shown if note.place is None]
-        taken = self._place_panels(sight, scale, hidden=0)
-        taken += self._place_loose(sight, scale, loose, taken)
-        self._place_labels(sight, scale, inside, (*taken, *covered))
+        view = Arrangement(sight, scale, self._labels)
+        taken = self._place_panels(view, hidden=0)
+        taken += view.loose((note for note in self._shown if note.place is None), taken)
+        view.at_places(
+            self._shown, (*taken, *covered), clash=self.clash.corners, bounds=self._bounds
+        )
         hidden = sum(self._labels[note.id].box is None for note in self._shown)
         if hidden:
-            self._place_panels(sight, scale, hidden=hidden)
-        self._place_arrows(sight, scale)
+            self._place_panels(view, hidden=hidden)
+        view.arrows(self._arrows)
         return True
 
-    def _place_panels(self, sight: Sight, scale: float, *, hidden: int) -> list[Box]:
-        margin, high = MARGIN * scale, sight.size[1]
+    def _place_panels(self, view: Arrangement, *, hidden: int) -> list[Box]:
         lines = headline(self._notes)
         if self._remark:
             lines = (*lines, self._remark)
-        more = (f"{hidden} more: outside this view, or no room",) if hidden else ()
-        fullest = headline_picture((*lines, MORE), scale=scale, stale=self._is_stale)
-        # Room for the last line is kept from the start: labels need not make way for it later.
-        picture = headline_picture((*lines, *more), scale=scale, stale=self._is_stale)
-        self.head.write((*lines, *more), picture)
-        y = high - margin - picture.height
-        self.head.place(sight, Box(margin, y, picture.width, picture.height))
-        boxes = [Box(margin, high - margin - fullest.height, fullest.width, fullest.height)]
-        field = self.map.field
-        bar = swatches(field, units=self._units) if field is not None else []
-        if not bar:
-            self.bar.hide()
-            return boxes
-        picture = scale_picture(TITLE, tuple(bar), scale=scale)
-        self.bar.write([TITLE, *(text for _, text, _ in bar)], picture)
-        boxes.append(Box(margin, margin, picture.width, picture.height))
-        self.bar.place(sight, boxes[-1])
-        return boxes
-
-    def _place_loose(
-        self, sight: Sight, scale: float, loose: Sequence[Note], taken: Sequence[Box]
-    ) -> list[Box]:
-        """Findings without a place stand below the headline, as many as find room there."""
-        boxes: list[Box] = []
-        top = taken[0].y
-        floor = max([MARGIN * scale, *(box.top for box in taken[1:])])
-        for note in loose:
-            picture = self._labels[note.id].picture(scale)
-            top -= picture.height + SPACING * scale
-            if top < floor:
-                break
-            boxes.append(Box(MARGIN * scale, top, picture.width, picture.height))
-            self._labels[note.id].place(sight, boxes[-1], scale=scale)
-        return boxes
-
-    def _place_labels(
-        self, sight: Sight, scale: float, inside: Sequence[Note], taken: tuple[Box, ...]
-    ) -> None:
-        wanted = []
-        for note in inside:
-            (x, y, _), picture = sight.pixels(note.place)[0], self._labels[note.id].picture(scale)
-            wanted.append(Wanted(float(x), float(y), picture.width, picture.height))
-        width, height = map(float, sight.size)
-        page = Page(width, height, MARGIN * scale, SPACING * scale, REACH * scale,
-                    taken, self._middle(sight, wanted), self._band(sight))  # fmt: skip
-        for note, box in zip(inside, spread(wanted, page), strict=True):
-            if box is not None:
-                self._labels[note.id].place(sight, box, scale=scale)
-
-    def _place_arrows(self, sight: Sight, scale: float) -> None:
-        """Beside each marker; one arrow is enough where two would lie on each other."""
-        drawn: list[Any] = []
-        for finding_id, arrow in self._arrows.items():
-            box = self._labels[finding_id].box
-            if box is None:
-                arrow.hide()
-                continue
-            middle = (box.x + box.width / 2, box.y + box.height / 2)
-            tips = arrow.place(sight, scale=scale, label=middle)
-            if tips is None:
-                continue
-            if any(abs(tips[0] - other[0])[:2].max() < NEAR * scale for other in drawn):
-                arrow.hide()
-            else:
-                drawn.append(tips)
-
-    def _middle(self, sight: Sight, wanted: Sequence[Wanted]) -> tuple[float, float] | None:
-        across = [w.x for w in wanted]
-        if self.clash.corners:
-            across += [float(x) for x in sight.pixels(self.clash.corners)[:, 0]]
-        return (min(across), max(across)) if across else None
-
-    def _band(self, sight: Sight) -> tuple[float, float] | None:
-        if not len(self._bounds):
-            return None
-        heights = sight.pixels(self._bounds)[:, 1]
-        return float(heights.min()), float(heights.max())
+        head = view.head(self.head, lines, hidden=hidden, stale=self._is_stale)
+        return [head, *view.bar(self.bar, self.map.field, units=self._units)]
 
     @property
     def shown_notes(self) -> tuple[Note, ...]:
@@ -298,13 +218,6 @@ class Scene:
             if name.startswith(PREFIX) and id_of(name[len(PREFIX) :]) in self._labels:
                 return id_of(name[len(PREFIX) :])
         return None
-
-
-def _is_inside(note: Note, sight: Sight) -> bool:
-    if note.place is None or not is_finite(note.place):
-        return False
-    x, y, depth = sight.pixels(note.place)[0]
-    return bool(0 <= x <= sight.size[0] and 0 <= y <= sight.size[1] and abs(depth) < 2)
 
 
 def _refill(group: Any, children: Sequence[Any]) -> None:

@@ -146,7 +146,9 @@ def escaped(panel, document):
     key(slider, QtCore.Qt.Key_Escape, releases=False)
     gone = until(lambda: not FreeCADGui.Control.activeDialog())
     pump(100)
-    return {"gone": gone, "state": state(document), "undo": list(document.UndoNames)}
+    touched = [o.Label for o in document.Objects if "Touched" in o.State]
+    undo = list(document.UndoNames)
+    return {"gone": gone, "state": state(document), "undo": undo, "touched": touched}
 
 
 def typed(panel):

@@ -47,6 +47,7 @@ class FitSession:
         self._trying: dict[str, Any] | None = None
         joint_digest(joint)  # refuses what cannot be read
         self._kept = _Kept(joint)
+        self._was_touched = any(_is_touched(o) for o in self.document.Objects)
         self.document.openTransaction(name)
         try:
             self.check = check_of(joint)
@@ -122,11 +123,18 @@ class FitSession:
     def cancel(self) -> None:
         """End with everything as it was before."""
         self.document.abortTransaction()
-        if not self.document.UndoMode:
+        if self.document.UndoMode:
+            self._rest_as_before()
+        else:
             # The designer has switched undo off: FreeCAD took nothing back.
             self._kept.put_back()
             self.document.recompute()
             self._kept.put_back_results()
+
+    def _rest_as_before(self) -> None:
+        """FreeCAD marks what it takes back as to be built anew: build it, so that no mark stays."""
+        if not self._was_touched and any(_is_touched(o) for o in self.document.Objects):
+            self.document.recompute()
 
     def _build(self) -> None:
         self.document.recompute()
@@ -144,6 +152,10 @@ class FitSession:
         setattr(obj, property_of(p), value)
         if flag is not None:
             setattr(obj, flag_of(p), flag)
+
+
+def _is_touched(obj: Any) -> bool:
+    return "Touched" in obj.State
 
 
 class _Kept:

@@ -86,6 +86,7 @@ def on_screen(screen, checkout, tmp_path_factory):
             },
             capture_output=True,
             text=True,
+            errors="replace",  # threads of FreeCAD may write into each other's words
             timeout=int(os.environ.get("NECKFIT_PATIENCE", "180")),
             check=False,
         )

@@ -17,7 +17,6 @@ from ..annotations.notes import note_of
 from ..annotations.palette import look_of
 from ..ask import ask_file
 from ..translate import tr
-from ..views.check import units_of
 from .compare_measured import MeasuredTable
 from .decide_dialog import DecideDialog, show, told
 
@@ -42,11 +41,6 @@ class CompareDialog(DecideDialog):
         self._fill()
         self.other.currentIndexChanged.connect(lambda _: self._choose())
         self.measured.changed.connect(self.look_again)
-
-    @property
-    def units(self) -> Units:
-        """The units that the screen shows."""
-        return units_of(self.joint)
 
     def look(self) -> None:
         """Judge both states and list what differs."""

@@ -14,11 +14,11 @@ from PySide import QtCore, QtGui
 
 from ...decide.progress import Stopped
 from ...features.gather import joint_stated
-from ...features.read_property import units_of
 from ...features.transfer import job_file_of
 from ...job.errors import NeckFitError
 from ...job.joint import JobFile
 from ..translate import tr
+from ..views.check import units_of
 
 _open: dict[str, Any] = {}
 
@@ -104,6 +104,13 @@ class DecideDialog(QtGui.QDialog):
         super().closeEvent(event)
 
     @told
+    def save_picture(self) -> None:
+        """Ask for a file and write the window's ``picture`` (a ``PictureView``) into it."""
+        path = self.file_to_write(tr("Pictures (*.png *.svg)"))
+        if path and not self.picture.save(path):
+            self.say(tr("{} could not be written; choose another folder.").format(path))
+
+    @told
     def look_again(self) -> None:
         """Work everything out anew from what the document states now."""
         self.look()
@@ -123,7 +130,7 @@ class DecideDialog(QtGui.QDialog):
 
     @property
     def units(self) -> Any:
-        """The units that the document shows."""
+        """The units that the screen shows."""
         return units_of(self.joint)
 
     @property

@@ -112,6 +112,7 @@ class MendDialog(DecideDialog):
             self.stock = read_stock(Path(str(file)) for file in files)
             self.look()
 
+    @told
     def _chosen(self, row: int) -> None:
         is_one = 0 <= row < len(self.remedies)
         self.take.setEnabled(is_one)

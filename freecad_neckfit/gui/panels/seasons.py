@@ -47,7 +47,7 @@ class SeasonsDialog(DecideDialog):
         self.body.addLayout(split, 1)
         self.button(tr("Owner's room…"), self._owner)
         self.button(tr("Shop's room…"), self._shop)
-        self.button(tr("Save picture…"), self._save)
+        self.button(tr("Save picture…"), self.save_picture)
 
     def look(self) -> None:
         """Follow the year anew."""
@@ -79,12 +79,6 @@ class SeasonsDialog(DecideDialog):
         kinds = tr("Month, temperature, humidity (*.csv)")
         answer = QtGui.QFileDialog.getOpenFileName(self, self.windowTitle(), "", kinds)
         return str(answer[0] if isinstance(answer, tuple) else answer)
-
-    @told
-    def _save(self) -> None:
-        path = self.file_to_write(tr("Pictures (*.png *.svg)"))
-        if path and not self.picture.save(path):
-            self.say(tr("{} could not be written; choose another folder.").format(path))
 
 
 def open_seasons(joint: Any) -> SeasonsDialog:

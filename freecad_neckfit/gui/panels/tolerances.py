@@ -13,7 +13,7 @@ from ...decide.tolerances.shapes import Shape
 from ...decide.tolerances.study import Study, study
 from ...job.errors import BadInput
 from ..translate import tr
-from .decide_dialog import DecideDialog, show, told
+from .decide_dialog import DecideDialog, show
 from .decide_picture import PictureView
 from .decide_wait import waiting
 
@@ -48,7 +48,7 @@ class TolerancesDialog(DecideDialog):
         self.body.addLayout(self._fields())
         self.body.addWidget(self.picture, 3)
         self.body.addWidget(self.words, 2)
-        self.button(tr("Save picture…"), self._save)
+        self.button(tr("Save picture…"), self.save_picture)
 
     def _fields(self) -> Any:
         row = QtGui.QHBoxLayout()
@@ -83,12 +83,6 @@ class TolerancesDialog(DecideDialog):
             wish=wish, units=self.units,
         )  # fmt: skip
         self.words.setPlainText("\n".join(lines))
-
-    @told
-    def _save(self) -> None:
-        path = self.file_to_write(tr("Pictures (*.png *.svg)"))
-        if path and not self.picture.save(path):
-            self.say(tr("{} could not be written; choose another folder.").format(path))
 
 
 def open_tolerances(joint: Any) -> TolerancesDialog:

@@ -52,7 +52,7 @@ class WindowDialog(DecideDialog):
         self.body.addWidget(self.picture, 1)
         self.body.addWidget(self.words)
         self.take = self.button(tr("Take over the place clicked"), self._take)
-        self.button(tr("Save picture…"), self._save)
+        self.button(tr("Save picture…"), self.save_picture)
         self._fill_axes()
 
     def _fill_axes(self) -> None:
@@ -114,12 +114,6 @@ class WindowDialog(DecideDialog):
         other = show_value(self.tried[1], kind=y.kind, units=self.units)
         take_over(self.joint, values, name=tr("Pocket depth {}, {}").format(said, other))
         self.look()
-
-    @told
-    def _save(self) -> None:
-        path = self.file_to_write(tr("Pictures (*.png *.svg)"))
-        if path and not self.picture.save(path):
-            self.say(tr("{} could not be written; choose another folder.").format(path))
 
 
 def _nearest(value: float, step: float) -> float:

@@ -118,3 +118,26 @@ def test_the_outline_is_cut_at_half_the_thickness():
     assert front_at(corners) == pytest.approx(-76.0, abs=1e-6)
     far = max(math.hypot(*p) for p in corners)
     assert far == pytest.approx(float(np.hypot(*drawn.polyline(0.02).T).max()), abs=0.05)
+
+
+def _plank():
+    return Part.makeBox(430, 330, 45, Vector(-76, -165, -45))
+
+
+def _rounded(radius):
+    plank = _plank()
+    return plank.makeFillet(radius, [e for e in plank.Edges if 40 < e.Length < 50])
+
+
+@pytest.mark.parametrize(("solid", "area"), [
+    (_plank(), 430.0 * 330.0),
+    (_rounded(30.0), 430.0 * 330.0 - (4.0 - math.pi) * 30.0**2),
+    (_plank().mirror(Vector(0, 0, 0), Vector(0, 1, 0)), 430.0 * 330.0),
+    (Part.makeCylinder(150.0, 45.0, Vector(0, 0, -45)), math.pi * 150.0**2),
+    (Part.makeCylinder(150.0, 45.0, Vector(0, 0, -45), Vector(0, 0, 1), 180.0),
+     math.pi * 150.0**2 / 2),
+], ids=["plank", "rounded plank", "mirrored plank", "disc", "half disc"])  # fmt: skip
+def test_the_outline_of_a_plain_solid_goes_once_round_it(solid, area):
+    # The kernel hands out edges either way round, the first one too.
+    corners = outline_at(solid, -22.0)
+    assert abs(Outline.of_points(corners).area) == pytest.approx(area, rel=5e-4)

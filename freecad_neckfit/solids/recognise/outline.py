@@ -33,16 +33,26 @@ def outline_at(solid: Any, z: float) -> list[Point]:
 
 
 def _corners(wire: Any) -> list[Any]:
-    found: list[Any] = []
-    for edge in wire.OrderedEdges:
-        straight = type(edge.Curve).__name__ in ("Line", "LineSegment")
-        points = [v.Point for v in edge.Vertexes] if straight else edge.discretize(Deflection=CHORD)
-        if edge.Orientation == "Reversed" and not straight:
-            points = points[::-1]
-        if straight and found and found[-1].distanceToPoint(points[0]) > SHORTEST:
-            points = points[::-1]
-        found += points
+    """Points along a wire. An edge may run either way along it: each is turned to its neighbour."""
+    runs = [_points(edge) for edge in wire.OrderedEdges]
+    if len(runs) > 1 and _apart(runs[0][0], runs[1]) < _apart(runs[0][-1], runs[1]):
+        runs[0].reverse()
+    found = runs[0]
+    for run in runs[1:]:
+        here = found[-1]
+        found += run if here.distanceToPoint(run[0]) <= here.distanceToPoint(run[-1]) else run[::-1]
     return found
+
+
+def _points(edge: Any) -> list[Any]:
+    if type(edge.Curve).__name__ in ("Line", "LineSegment"):
+        return [v.Point for v in edge.Vertexes]
+    return list(edge.discretize(Deflection=CHORD))
+
+
+def _apart(point: Any, run: list[Any]) -> float:
+    """How far [mm] a point is from the nearer end of a run of points."""
+    return float(min(point.distanceToPoint(end) for end in (run[0], run[-1])))
 
 
 def _thinned(corners: Any) -> Any:

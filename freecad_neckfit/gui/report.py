@@ -39,6 +39,13 @@ def tell_failure(title: str, error: BaseException) -> None:
     )
 
 
+def told_in_panel(error: BaseException) -> str:
+    """The sentence for what nobody foresaw, where a panel stays open; the report view has more."""
+    lines = "".join(traceback.format_exception(type(error), error, error.__traceback__))
+    FreeCAD.Console.PrintError(f"NeckFit: {lines}\n")
+    return tr("This went wrong within NeckFit: {}. The report view has the detail.").format(error)
+
+
 def show_sentence(title: str, sentence: str) -> None:
     """A dialog with one sentence and one button."""
     from PySide import QtGui

@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-import traceback
 from collections.abc import Callable
 from functools import wraps
 from pathlib import Path
 from typing import Any
 
-import FreeCAD
 import FreeCADGui
 from PySide import QtCore, QtGui
 
@@ -17,6 +15,7 @@ from ...features.gather import joint_stated
 from ...features.transfer import job_file_of
 from ...job.errors import NeckFitError
 from ...job.joint import JobFile
+from ..report import told_in_panel
 from ..translate import tr
 from ..views.check import units_of
 
@@ -38,12 +37,7 @@ def told(act: Callable[..., None]) -> Callable[..., None]:
         except ReferenceError:
             dialog.say(tr("The joint is gone; close this window."))
         except Exception as error:  # noqa: BLE001 # told, not swallowed
-            FreeCAD.Console.PrintError(f"NeckFit: {traceback.format_exc()}\n")
-            dialog.say(
-                tr("This went wrong within NeckFit: {}. The report view has the detail.").format(
-                    error
-                )
-            )
+            dialog.say(told_in_panel(error))
 
     return guarded
 

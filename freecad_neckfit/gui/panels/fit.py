@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import traceback
 from collections.abc import Callable
 from functools import wraps
 from typing import Any
@@ -19,6 +18,7 @@ from ..annotations import nodes
 from ..commands.chosen import joint_asked
 from ..commands.command import selected
 from ..commands.macro import put
+from ..report import told_in_panel
 from ..translate import tr
 from ..views.check import units_of
 from .fit_flight import Flight
@@ -69,12 +69,7 @@ def told(act: Callable[..., None]) -> Callable[..., None]:
         except NeckFitError as refusal:
             panel.form.say(str(refusal))
         except Exception as error:  # noqa: BLE001 # told, not swallowed
-            FreeCAD.Console.PrintError(f"NeckFit: {traceback.format_exc()}\n")
-            panel.form.say(
-                tr("This went wrong within NeckFit: {}. The report view has the detail.").format(
-                    error
-                )
-            )
+            panel.form.say(told_in_panel(error))
 
     return guarded
 

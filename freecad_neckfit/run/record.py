@@ -16,7 +16,6 @@ from .chain import Result
 from .finding import Figure, Finding
 
 SCHEMA = 1
-SCHEMA_FILE = Path(__file__).parent.parent / "data" / "result.schema.json"
 
 
 def record(results: Iterable[Result], *, source: str) -> dict[str, Any]:

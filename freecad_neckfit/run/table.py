@@ -13,7 +13,6 @@ from .finding import Finding, State
 
 NARROWEST, WIDEST = 40, 120
 FULL_FROM, LIMITS_FROM = 92, 68
-UNDERLINED = {State.INTERFERES, State.TOO_LITTLE, State.TOO_MUCH}
 TONES = {
     State.INTERFERES: "1;31",
     State.TOO_LITTLE: "31",

@@ -15,8 +15,6 @@ LINES = ("#0072B2", "#D55E00", "#009E73", "#CC79A7", "#000000", "#E69F00", "#56B
 DASHES = ("", "9 4", "3 3", "12 3 3 3", "6 2", "2 5", "14 5")
 """One pattern with each colour, so that no line is told by colour alone."""
 FONT = "Arial, Helvetica, sans-serif"
-WIDTH_PER_LETTER = 0.54
-"""Mean width of a letter over the letters' height."""
 
 
 class Sheet:

@@ -35,11 +35,6 @@ def rounded(corners: Sequence[Corner]) -> list[Segment]:
     return found
 
 
-def radius_of(before: Point, corner: Corner, after: Point) -> float:
-    """Radius [mm] of a corner's rounding."""
-    return corner.touch / math.tan(_turn(before, corner.at, after) / 2)
-
-
 def _turn(before: Point, at: Point, after: Point) -> float:
     """Angle [radians] by which the direction changes, without its sign."""
     into, out = _direction(before, at), _direction(at, after)

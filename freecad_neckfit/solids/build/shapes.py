@@ -19,7 +19,6 @@ Solid = Any
 """A Part.Solid; FreeCAD's shapes have no types."""
 
 Point = tuple[float, float]
-ALONG_Y = Vector(0, 1, 0)
 UP = Vector(0, 0, 1)
 SAME = 1e-7
 """Points closer than this [mm] are one point: the kernel's own limit."""

@@ -24,14 +24,13 @@ from ..views.check import units_of
 from .fit_flight import Flight
 from .fit_form import FitForm, keys_of
 from .fit_headline import REMARK
+from .fit_keyboard import Keyboard
 from .fit_knob import driver_of
 from .fit_neck import NeckInView
 from .fit_rows import rows_of, waiting_rows
 from .fit_session import FitSession, Trial
+from .fit_views import annotations_of, camera_of, views_of
 from .fit_watch import CloseWatch, PickWatch
-
-TAKEN_WITHIN = 1000
-"""FreeCAD gives the keyboard to the view of what is picked within this time [ms], if it does."""
 
 
 def open_panel(joint: Any = None) -> FitPanel | None:
@@ -98,8 +97,7 @@ class FitPanel:
         if self.form.list.rows:
             self.form.list.choose(self.form.list.rows[0].id)
             self.form.detail()
-        self._since_chosen = QtCore.QElapsedTimer()
-        QtGui.QApplication.instance().focusChanged.connect(self._focus_went)
+        self._keyboard = Keyboard(self.form, self.form.list)
 
     def begin(self) -> None:
         """Have room, and give the keyboard to the first knob that turns."""
@@ -192,7 +190,7 @@ class FitPanel:
         rows = rows_of(trial.findings, units=self.units)
         rows += waiting_rows(self._proved, units=self.units)
         self.form.tell(rows, meanwhile=True)
-        view, views = self._view(), self._views()
+        view, views = annotations_of(self.session.check), views_of(self.session.document)
         # Told by its nodes, Coin would draw the views some time later, and once more than needed.
         with nodes.quietly(*(each.getSceneGraph() for each in views)):
             if view is not None:
@@ -212,47 +210,25 @@ class FitPanel:
             knob.drive(driver_of(self.session.holder(key), property_of(ALL[key])))
         self.form.tell(rows_of(self._proved, units=self.units), meanwhile=False)
 
-    def _view(self) -> Any:
-        """The check's view, None where it is shown without NeckFit's."""
-        view = getattr(self.session.check.ViewObject, "Proxy", None)
-        return view if hasattr(view, "show_meanwhile") else None
-
     def _come_back(self) -> None:
         found = getattr(self.session, "check", None)
         self._neck.back()
         # Cancel takes away a check that the panel made.
-        if found is not None and self._is_there(found) and self._view() is not None:
-            self._view().come_back()
-
-    @staticmethod
-    def _is_there(obj: Any) -> bool:
-        try:
-            return obj.Document is not None and obj.Document.getObject(obj.Name) is not None
-        except ReferenceError:
-            return False
+        view = annotations_of(found)
+        if view is not None:
+            view.come_back()
 
     @told
     def _chosen(self, finding: str) -> None:
         """A row was chosen: its label is marked, and the camera flies to its place."""
-        self._since_chosen.start()
+        self._keyboard.chosen()
         self._picks.pick(finding)
         self.form.detail()
         row = next((r for r in self.form.list.rows if r.id == finding), None)
-        camera = self._camera()
+        camera = camera_of(self.session.document)
         if row is not None and row.note.place is not None and camera is not None:
             there = self.session.joint.getGlobalPlacement().multVec(FreeCAD.Vector(*row.note.place))
             self._flight.to(camera, (there.x, there.y, there.z))
-
-    def _focus_went(self, before: Any, now: Any) -> None:
-        """Bring the keyboard back that some versions of FreeCAD give to the view of what is picked.
-
-        The next row could not be chosen by the arrow keys otherwise.
-        """
-        findings = self.form.list
-        taken = before is findings and now is not None and not self.form.isAncestorOf(now)
-        is_fresh = self._since_chosen.isValid() and self._since_chosen.elapsed() < TAKEN_WITHIN
-        if taken and is_fresh and not QtGui.QApplication.mouseButtons():
-            QtCore.QTimer.singleShot(0, findings.setFocus)
 
     @told
     def _picked(self, finding: str) -> None:
@@ -262,19 +238,9 @@ class FitPanel:
         self.form.list.choose(finding)
         self.form.detail()
 
-    def _camera(self) -> Any:
-        shown = FreeCADGui.getDocument(self.session.document.Name)
-        view = shown.ActiveView if shown is not None else None
-        return view.getCameraNode() if view is not None and hasattr(view, "viewTop") else None
-
-    def _views(self) -> list[Any]:
-        """The document's 3D views."""
-        shown = FreeCADGui.getDocument(self.session.document.Name)
-        return list(shown.mdiViewsOfType("Gui::View3DInventor"))
-
     def _end(self) -> None:
         self._is_over = True
-        QtGui.QApplication.instance().focusChanged.disconnect(self._focus_went)
+        self._keyboard.stop()
         self._flight.stop()
         self._picks.stop()
         self._closing.stop()
@@ -286,7 +252,7 @@ class FitPanel:
         if self._is_over:
             return
         self._is_over = True
-        QtGui.QApplication.instance().focusChanged.disconnect(self._focus_went)
+        self._keyboard.stop()
         self._picks.stop()
         self._closing.stop()
         self.session.cancel()

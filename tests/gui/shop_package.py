@@ -67,6 +67,7 @@ def page_seen(document, joint):
     FreeCADGui.runCommand("NeckFit_Drawing")
     until(lambda: document.getObject(PAGE) is not None)
     seen = {"values": raw_values(document), "undo steps": document.UndoCount - before}
+    seen["told"] = FreeCADGui.getMainWindow().statusBar().currentMessage()
     joint.Pocket.Depth = 15.7
     document.recompute()
     FreeCADGui.runCommand("NeckFit_Drawing")

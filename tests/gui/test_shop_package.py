@@ -30,6 +30,10 @@ def test_a_former_package_goes_only_if_the_designer_says_so(told):
     assert told["package"]["undo steps"] == 0
 
 
+def test_the_designer_is_told_where_the_drawing_is(told):
+    assert "in the tree" in told["page"]["told"]
+
+
 def test_the_page_reads_what_was_stated_and_follows_an_edit(told):
     seen = told["page"]
     assert seen["values"]["pocket.depth"] == pytest.approx(15.5, abs=1e-4)

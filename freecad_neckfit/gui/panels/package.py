@@ -10,6 +10,7 @@ import FreeCADGui
 from PySide import QtGui
 
 from ..report import tell
+from ..status import say_for_a_while
 from ..translate import tr
 
 
@@ -55,5 +56,7 @@ def confirm_replacing(folder: Path) -> bool:
 
 
 def tell_written(folder: Path) -> None:
-    """Say in the report view where the package is."""
-    tell(tr("the package for the shop is in {}").format(folder))
+    """Say where the package is: in the report view to keep, in the status bar to be seen."""
+    sentence = tr("the package for the shop is in {}").format(folder)
+    tell(sentence)
+    say_for_a_while(sentence[:1].upper() + sentence[1:])

@@ -8,7 +8,6 @@ from pathlib import Path
 from typing import Any
 
 import FreeCAD
-import FreeCADGui
 
 from ... import __file__ as package_file
 from ...features.make import parts_of
@@ -18,6 +17,7 @@ from .. import preferences
 from ..annotations.gap_map import GapField, gap_field
 from ..annotations.notes import Note, element_of, note_of
 from ..annotations.scene import Scene
+from ..status import say_for_a_while
 from ..translate import tr
 from . import selection
 from .covered import covered
@@ -138,7 +138,7 @@ class CheckView:
 def _say_stale(obj: Any) -> None:
     """In the status bar, for as long as it takes to read."""
     words = tr("{}: the findings are out of date; check the joint again.")
-    FreeCADGui.getMainWindow().statusBar().showMessage(words.format(obj.Joint.Label), 8000)
+    say_for_a_while(words.format(obj.Joint.Label))
 
 
 def notes_of(obj: Any, units: Units) -> list[Note]:

@@ -40,7 +40,10 @@ WATCHED = {*TOGGLES, "ShowGapMap", "Findings", "Stale", "Interference", "GapMap"
 
 
 class CheckView:
-    """Hosts the scene of one check. All that lasts is in the object's properties."""
+    """Hosts the scene of one check. All that lasts is in the object's properties.
+
+    Documents name this class by its module when they are saved: neither name may change.
+    """
 
     def __init__(self, vobj: Any) -> None:
         vobj.Proxy = self

@@ -131,6 +131,7 @@ def inches():
         enter(knob.box, "11/16")
         seen |= {"typed": joint.Pocket.Depth.Value, "shown": knob.box.text()}
         seen |= {"fraction of it": knob.note.text(), "look": look(panel)}
+        seen["short"] = {row.id: row.short for row in panel.form.list.rows}
         picture("inches")
         click(buttons(panel)[1])
     finally:

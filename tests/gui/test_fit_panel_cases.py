@@ -58,6 +58,7 @@ def test_inches_are_shown_and_read(told):
     assert seen["look"]["rows"]["overhang.gap"][1] == (
         "X interferes | room under the overhang | by 0.060 in (1/16 -0.003) · 0.065 in short"
     )
+    assert seen["short"]["overhang.gap"] == "by 0.060 in · 0.065 in short"
 
 
 def test_a_tool_that_disagrees_with_itself_says_so(told):

@@ -88,7 +88,10 @@ class RowPainter(QtGui.QStyledItemDelegate):
         half = text.height() // 2
         painter.setPen(ink)
         _line(painter, text.adjusted(0, 0, 0, -half), row.title, option.font)
-        _line(painter, text.adjusted(0, half, 0, 0), row.figures, _bold(option.font))
+        bold = _bold(option.font)
+        is_wide = QtGui.QFontMetrics(bold).boundingRect(row.figures).width() > text.width()
+        figures = row.short if is_wide else row.figures
+        _line(painter, text.adjusted(0, half, 0, 0), figures, bold)
         painter.restore()
 
     def _chip_width(self, option: Any, wide: int) -> int:

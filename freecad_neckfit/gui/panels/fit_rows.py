@@ -59,6 +59,12 @@ class Row:
         return " · ".join(said) or tr(self.record["reason"])
 
     @property
+    def short(self) -> str:
+        """The same without the nearest 64ths, where a row is too narrow for them."""
+        value = self.note.value.partition(" (")[0]
+        return f"{value} · {self.spare}" if value and self.spare else self.figures
+
+    @property
     def text(self) -> str:
         """All of it in one line, for screen readers and tests."""
         return " | ".join(text for text in (self.head, self.title, self.figures) if text)

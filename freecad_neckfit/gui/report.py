@@ -8,6 +8,7 @@ import FreeCAD
 import FreeCADGui
 
 from ..job.errors import NeckFitError
+from .sentences import say
 from .translate import tr
 
 
@@ -54,5 +55,5 @@ def show_sentence(title: str, sentence: str) -> None:
     box.setObjectName("NeckFitSentence")
     box.setIcon(QtGui.QMessageBox.Warning)
     box.setWindowTitle(f"NeckFit: {title}")
-    box.setText(sentence)
+    box.setText(say(sentence))
     box.exec_()

@@ -11,12 +11,15 @@ from .annotations.palette import choose
 from .commands import ALL, GROUPS
 from .commands.command import ICONS, register
 from .preferences_page import PreferencesPage
-from .translate import tr
+
+TRANSLATIONS = ICONS.parent / "translations"
 
 
 def furnish(workbench: Any) -> None:
     """Register all commands and lay them out in toolbars and menu; add the preferences page."""
     FreeCADGui.addIconPath(str(ICONS))
+    FreeCADGui.addLanguagePath(str(TRANSLATIONS))
+    FreeCADGui.updateLocale()
     FreeCADGui.addPreferencePage(PreferencesPage, "NeckFit")
     choose(preferences.palette())
     for command in ALL:
@@ -24,6 +27,6 @@ def furnish(workbench: Any) -> None:
     menu: list[str] = []
     for group in GROUPS:
         names = [command.name for command in group.commands]
-        workbench.appendToolbar(tr(group.title), names)
+        workbench.appendToolbar(group.title, names)
         menu += (["Separator"] if menu else []) + names
-    workbench.appendMenu(tr("Nec&kFit"), menu)
+    workbench.appendMenu("Nec&kFit", menu)

@@ -64,10 +64,10 @@ class Shell:
         self.command = command
 
     def GetResources(self) -> dict[str, Any]:  # noqa: N802 (FreeCAD's name)
-        """Words, icon and shortcut."""
+        """Words, icon and shortcut; the words in English, for FreeCAD itself translates them."""
         c = self.command
-        found: dict[str, Any] = {"MenuText": tr(c.menu), "ToolTip": tr(c.tip)}
-        found["StatusTip"] = tr(c.tip)
+        found: dict[str, Any] = {"MenuText": c.menu, "ToolTip": c.tip}
+        found["StatusTip"] = c.tip
         if c.icon:
             found["Pixmap"] = str(ICONS / c.icon)
         if c.shortcut:

@@ -12,6 +12,7 @@ from ...job.quantity import Units
 from ...run.finding import State
 from ...run.words import mending_in
 from ..annotations.notes import say
+from ..sentences import say as in_words
 from ..translate import tr
 from .fit_rows import Row, only_solids
 
@@ -44,18 +45,18 @@ class Details(QtGui.QTextBrowser):
 
 
 def _paragraphs(row: Row, meanwhile: bool, units: Units) -> list[str]:
-    record, lines = row.record, [f"<b>{escape(row.title)}</b>"]
+    record, lines = row.record, [f"<b>{escape(tr(row.title))}</b>"]
     if row.note.wanted:
         lines[0] += f" ({escape(row.note.wanted)})"
     if not row.waits:
         if record["consequence"]:
-            lines.append(escape(tr(record["consequence"])))
+            lines.append(escape(in_words(record["consequence"])))
         # The document keeps sentences in the joint's units, which need not be the screen's.
         mending = mending_in(record, units)
         if mending:
-            lines.append(f"<b>{escape(tr('To mend it:'))}</b> {escape(tr(mending))}")
+            lines.append(f"<b>{escape(tr('To mend it:'))}</b> {escape(in_words(mending))}")
         if record["reason"]:
-            lines.append(f"<b>{escape(tr(record['reason']))}</b>")
+            lines.append(f"<b>{escape(in_words(record['reason']))}</b>")
     lines.append("<br>".join(map(escape, _readings(row, meanwhile, units))))
     return [f"<p style='margin:0 0 5px 0'>{line}</p>" for line in lines]
 

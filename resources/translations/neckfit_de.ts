@@ -81,11 +81,11 @@
   </message>
   <message>
    <source>A fretted string buzzes or chokes on a later fret.</source>
-   <translation type="unfinished" />
+   <translation>Eine gegriffene Saite schnarrt oder erstickt auf einem weiteren Bund.</translation>
   </message>
   <message>
    <source>A gap shows under the fretboard, and gathers dirt.</source>
-   <translation type="unfinished" />
+   <translation>Unter dem Griffbrett zeigt sich ein Spalt, in dem sich Schmutz sammelt.</translation>
   </message>
   <message>
    <source>A job file (TOML) with limits, woods, screws: what all your joints share.</source>
@@ -97,15 +97,15 @@
   </message>
   <message>
    <source>A saddle does not reach the place its string needs: the instrument cannot be played in tune, whatever else fits.</source>
-   <translation type="unfinished" />
+   <translation>Ein Saitenreiter erreicht die Stelle nicht, die seine Saite braucht: das Instrument ist nicht rein zu stimmen, was sonst auch passt.</translation>
   </message>
   <message>
    <source>A screw runs into the truss rod and locks or breaks it.</source>
-   <translation type="unfinished" />
+   <translation>Eine Schraube trifft den Halsstab und sperrt oder bricht ihn.</translation>
   </message>
   <message>
    <source>A screw tip lifts the fretboard, a fret, or comes through it.</source>
-   <translation type="unfinished" />
+   <translation>Eine Schraubenspitze hebt das Griffbrett oder einen Bund, oder tritt hindurch.</translation>
   </message>
   <message>
    <source>A straight edge, a sketch's line or a datum line along the middle.</source>
@@ -141,11 +141,11 @@
   </message>
   <message>
    <source>An outer string slips over the edge of the upper frets.</source>
-   <translation type="unfinished" />
+   <translation>Eine äußere Saite rutscht über die Kante der oberen Bünde.</translation>
   </message>
   <message>
    <source>At this depth the bridge suits only a pocket that is tipped otherwise.</source>
-   <translation type="unfinished" />
+   <translation>Bei dieser Tiefe passt die Brücke nur zu einer anders gekippten Tasche.</translation>
   </message>
   <message>
    <source>Body</source>
@@ -189,7 +189,7 @@
   </message>
   <message>
    <source>Chamfer the heel's bottom edges by the fillet's radius, or clean the fillet out; {short} too high.</source>
-   <translation type="unfinished" />
+   <translation>Die unteren Kanten des Halsfußes um den Radius der Kehle fasen, oder die Kehle ausräumen; {short} zu hoch.</translation>
   </message>
   <message>
    <source>Change the pocket's width by twice {short}, or match the woods' rings.</source>
@@ -217,11 +217,11 @@
   </message>
   <message>
    <source>Choose a narrower string spread or a wider fretboard, or less side clearance; {short} are missing.</source>
-   <translation type="unfinished" />
+   <translation>Einen engeren Saitenabstand, ein breiteres Griffbrett oder weniger Seitenspiel wählen; {short} fehlen.</translation>
   </message>
   <message>
    <source>Choose saddles whose radius lies nearer to that of the crowns at the bridge; the error is too large by {short}.</source>
-   <translation type="unfinished" />
+   <translation>Saitenreiter wählen, deren Radius näher an dem der Bundkronen an der Brücke liegt; der Fehler ist um {short} zu groß.</translation>
   </message>
   <message>
    <source>Choose the shop's room first: it tells the moisture by month.</source>
@@ -229,7 +229,7 @@
   </message>
   <message>
    <source>Clear fillets and high spots from under the heel.</source>
-   <translation type="unfinished" />
+   <translation>Kehlen und hohe Stellen unter dem Halsfuß entfernen.</translation>
   </message>
   <message>
    <source>Click into the picture to try a place.</source>
@@ -277,7 +277,7 @@
   </message>
   <message>
    <source>Cut the plate back or make it thinner, or raise the neck by {short}.</source>
-   <translation type="unfinished" />
+   <translation>Das Schlagbrett zurückschneiden oder dünner machen, oder den Hals um {short} höher setzen.</translation>
   </message>
   <message>
    <source>DXF or FCStd file with one closed outline in the body frame</source>
@@ -341,7 +341,7 @@
   </message>
   <message>
    <source>In one season a wide gap shows under the fretboard.</source>
-   <translation type="unfinished" />
+   <translation>In einer Jahreszeit zeigt sich unter dem Griffbrett ein weiter Spalt.</translation>
   </message>
   <message>
    <source>Instead of faces: X to the bridge, Z out of the top, at the end wall.</source>
@@ -381,7 +381,7 @@
   </message>
   <message>
    <source>Leave {short} more room when the joint is cut.</source>
-   <translation type="unfinished" />
+   <translation>Beim Schneiden der Verbindung {short} mehr Luft lassen.</translation>
   </message>
   <message>
    <source>Lengthen the pocket by {short}.</source>
@@ -401,7 +401,7 @@
   </message>
   <message>
    <source>Lower or move the pickup by {short}, or shorten the overhang.</source>
-   <translation type="unfinished" />
+   <translation>Den Tonabnehmer um {short} tiefer stellen oder versetzen, oder den Überstand kürzen.</translation>
   </message>
   <message>
    <source>Make a solid of your own the body, neck or cover plate of a joint, without changing it</source>
@@ -409,31 +409,31 @@
   </message>
   <message>
    <source>Make the pocket deeper by {short}, tip it back less, raise the bridge, or choose a higher one.</source>
-   <translation type="unfinished" />
+   <translation>Die Tasche um {short} tiefer machen, sie weniger zurückkippen, die Brücke höher setzen, oder eine höhere wählen.</translation>
   </message>
   <message>
    <source>Make the pocket shallower by {short}, clear the plate around the fretboard, or use a shim.</source>
-   <translation type="unfinished" />
+   <translation>Die Tasche um {short} flacher machen, das Schlagbrett um das Griffbrett freischneiden, oder eine Unterlage verwenden.</translation>
   </message>
   <message>
    <source>Make the pocket shallower by {short}, or trim the binding flush with the underside.</source>
-   <translation type="unfinished" />
+   <translation>Die Tasche um {short} flacher machen, oder die Einfassung bündig mit der Unterseite schneiden.</translation>
   </message>
   <message>
    <source>Make the pocket shallower by {short}, tip it back, or do without the plate.</source>
-   <translation type="unfinished" />
+   <translation>Die Tasche um {short} flacher machen, sie zurückkippen, oder auf das Schlagbrett verzichten.</translation>
   </message>
   <message>
    <source>Make the pocket shallower by {short}, tip it back, or set the bridge into a recess.</source>
-   <translation type="unfinished" />
+   <translation>Die Tasche um {short} flacher machen, sie zurückkippen, oder die Brücke versenken.</translation>
   </message>
   <message>
    <source>Make the pocket shallower by {short}, tip it back, set the bridge into a recess, or choose a lower bridge.</source>
-   <translation type="unfinished" />
+   <translation>Die Tasche um {short} flacher machen, sie zurückkippen, die Brücke versenken, oder eine niedrigere Brücke wählen.</translation>
   </message>
   <message>
    <source>Make the pocket shallower by {short}, tip it back, use a thinner plate, or choose lower rings.</source>
-   <translation type="unfinished" />
+   <translation>Die Tasche um {short} flacher machen, sie zurückkippen, ein dünneres Schlagbrett oder niedrigere Rahmen wählen.</translation>
   </message>
   <message>
    <source>Make the pocket shallower by {short}, use less angle, contour or counterbore, or a thicker body.</source>
@@ -453,11 +453,11 @@
   </message>
   <message>
    <source>Move the bridge or the pocket's end wall by {short}, or choose a bridge with more travel along the strings.</source>
-   <translation type="unfinished" />
+   <translation>Brücke oder Stirnwand der Tasche um {short} versetzen, oder eine Brücke mit mehr Stellweg längs der Saiten wählen.</translation>
   </message>
   <message>
    <source>Move the cavity away from the pocket by {short}.</source>
-   <translation type="unfinished" />
+   <translation>Den Hohlraum um {short} von der Tasche weg setzen.</translation>
   </message>
   <message>
    <source>Move the cutaway's wall out by {short}.</source>
@@ -465,15 +465,15 @@
   </message>
   <message>
    <source>Move the pickup toward the bridge by {short}, or shorten the overhang.</source>
-   <translation type="unfinished" />
+   <translation>Den Tonabnehmer um {short} zur Brücke versetzen, oder den Überstand kürzen.</translation>
   </message>
   <message>
    <source>Move the screw away from the centreline by {short}.</source>
-   <translation type="unfinished" />
+   <translation>Die Schraube um {short} von der Mittellinie weg setzen.</translation>
   </message>
   <message>
    <source>Move the screws inward by {short} shank diameters.</source>
-   <translation type="unfinished" />
+   <translation>Die Schrauben um {short} Schaftdurchmesser nach innen setzen.</translation>
   </message>
   <message>
    <source>Ne&amp;xt finding</source>
@@ -617,7 +617,7 @@
   </message>
   <message>
    <source>Plug the old holes first.</source>
-   <translation type="unfinished" />
+   <translation>Zuerst die alten Löcher verschließen.</translation>
   </message>
   <message>
    <source>Pocket</source>
@@ -641,15 +641,15 @@
   </message>
   <message>
    <source>Put higher springs or a spacer under it, or make the pocket deeper by {short}.</source>
-   <translation type="unfinished" />
+   <translation>Höhere Federn oder ein Distanzstück darunter setzen, oder die Tasche um {short} tiefer machen.</translation>
   </message>
   <message>
    <source>Raise the action or the saddles, or change the relief; {short} are missing. Where the saddles are at their end, the pocket must be deeper.</source>
-   <translation type="unfinished" />
+   <translation>Saitenlage oder Saitenreiter erhöhen, oder die Halskrümmung ändern; {short} fehlen. Wo die Saitenreiter am Anschlag sind, muss die Tasche tiefer werden.</translation>
   </message>
   <message>
    <source>Raise the action, the nut or the saddles, or change the relief; {short} are missing. Where the saddles are at their end, the pocket must be deeper.</source>
-   <translation type="unfinished" />
+   <translation>Saitenlage, Sattel oder Saitenreiter erhöhen, oder die Halskrümmung ändern; {short} fehlen. Wo die Saitenreiter am Anschlag sind, muss die Tasche tiefer werden.</translation>
   </message>
   <message>
    <source>Raise the saddles over the anchor (a shallower pocket or one tipped back), or choose a bridge whose anchor lies lower; {short} are missing.</source>
@@ -661,15 +661,15 @@
   </message>
   <message>
    <source>Round the heel's corners more, square the pocket's out, or leave more clearance; {short} are missing.</source>
-   <translation type="unfinished" />
+   <translation>Die Ecken des Halsfußes mehr runden, die der Tasche ausstechen, oder mehr Spiel lassen; {short} fehlen.</translation>
   </message>
   <message>
    <source>Rout the pocket narrower by {short} on this side, or veneer it.</source>
-   <translation type="unfinished" />
+   <translation>Die Tasche auf dieser Seite um {short} schmaler fräsen, oder mit Furnier auffüttern.</translation>
   </message>
   <message>
    <source>Rout the pocket wider by {short} on this side.</source>
-   <translation type="unfinished" />
+   <translation>Die Tasche auf dieser Seite um {short} breiter fräsen.</translation>
   </message>
   <message>
    <source>Rout {short} deeper, if the strings allow.</source>
@@ -677,19 +677,19 @@
   </message>
   <message>
    <source>Rout {short} deeper, or run a plate under the overhang.</source>
-   <translation type="unfinished" />
+   <translation>{short} tiefer fräsen, oder ein Schlagbrett unter den Überstand führen.</translation>
   </message>
   <message>
    <source>Rout {short} shallower, cut or thin the plate, or add a shim.</source>
-   <translation type="unfinished" />
+   <translation>{short} flacher fräsen, das Schlagbrett ausschneiden oder dünner machen, oder eine Unterlage einlegen.</translation>
   </message>
   <message>
    <source>Route its cavity deeper, choose a shallower pickup, or make the pocket shallower by {short}.</source>
-   <translation type="unfinished" />
+   <translation>Seinen Hohlraum tiefer fräsen, einen flacheren Tonabnehmer wählen, oder die Tasche um {short} flacher machen.</translation>
   </message>
   <message>
    <source>Route the end wall square to the floor, or use less angle or end gap; {short} too much.</source>
-   <translation type="unfinished" />
+   <translation>Die Stirnwand rechtwinklig zum Boden fräsen, oder weniger Winkel oder Stirnspiel verwenden; {short} zu viel.</translation>
   </message>
   <message>
    <source>Save picture…</source>
@@ -725,7 +725,7 @@
   </message>
   <message>
    <source>Set the depth stop of the neck's pilot holes by this.</source>
-   <translation type="unfinished" />
+   <translation>Den Tiefenanschlag für die Vorbohrungen des Halses danach einstellen.</translation>
   </message>
   <message>
    <source>Several look like the {} that was picked; pick it again.</source>
@@ -761,7 +761,7 @@
   </message>
   <message>
    <source>Shorten the pocket by {short}, or choose a neck with a longer heel.</source>
-   <translation type="unfinished" />
+   <translation>Die Tasche um {short} kürzen, oder einen Hals mit längerem Halsfuß wählen.</translation>
   </message>
   <message>
    <source>Shorten the pocket by {short}.</source>
@@ -797,7 +797,7 @@
   </message>
   <message>
    <source>Strings fretted high up touch the plate or a pickup's ring.</source>
-   <translation type="unfinished" />
+   <translation>Hoch gegriffene Saiten berühren das Schlagbrett oder den Rahmen eines Tonabnehmers.</translation>
   </message>
   <message>
    <source>Tables (*.html *.csv)</source>
@@ -849,11 +849,11 @@
   </message>
   <message>
    <source>The base touches the body before it has moved as far as it should.</source>
-   <translation type="unfinished" />
+   <translation>Die Grundplatte berührt den Korpus, bevor sie sich so weit bewegt hat, wie sie soll.</translation>
   </message>
   <message>
    <source>The binding lands before the overhang does: it cracks off, or pries the fretboard.</source>
-   <translation type="unfinished" />
+   <translation>Die Einfassung setzt vor dem Überstand auf: sie springt ab oder hebelt das Griffbrett ab.</translation>
   </message>
   <message>
    <source>The body has a neck pocket already; say so, and it is read instead of cut.</source>
@@ -905,7 +905,7 @@
   </message>
   <message>
    <source>The drill wanders into the old hole and the screw does not hold.</source>
-   <translation type="unfinished" />
+   <translation>Der Bohrer verläuft in das alte Loch, und die Schraube hält nicht.</translation>
   </message>
   <message>
    <source>The flat top, or the carved one whose back is flat.</source>
@@ -913,19 +913,19 @@
   </message>
   <message>
    <source>The floor gives way or cracks under the screws.</source>
-   <translation type="unfinished" />
+   <translation>Der Boden gibt unter den Schrauben nach oder reißt.</translation>
   </message>
   <message>
    <source>The floor reaches beyond the heel's flat bottom: the neck rests on a curve and tips.</source>
-   <translation type="unfinished" />
+   <translation>Der Boden reicht über die flache Unterseite des Halsfußes hinaus: der Hals liegt auf einer Rundung und kippt.</translation>
   </message>
   <message>
    <source>The fretboard does not go down between the edges beside it: it bears on them instead of the heel on the floor.</source>
-   <translation type="unfinished" />
+   <translation>Das Griffbrett geht nicht zwischen die Kanten neben ihm: statt des Halsfußes auf dem Boden liegt es auf ihnen auf.</translation>
   </message>
   <message>
    <source>The fretboard lands on the top or the plate beside the pocket before the heel reaches the floor: screwed down, it is pried off.</source>
-   <translation type="unfinished" />
+   <translation>Das Griffbrett setzt neben der Tasche auf Decke oder Schlagbrett auf, bevor der Halsfuß den Boden erreicht: beim Anziehen wird es abgehebelt.</translation>
   </message>
   <message>
    <source>The given {} is made of {} solids, and one is wanted; join them.</source>
@@ -937,7 +937,7 @@
   </message>
   <message>
    <source>The heel jams in damp months or comes loose in dry ones.</source>
-   <translation type="unfinished" />
+   <translation>Der Halsfuß klemmt in feuchten Monaten oder wird in trockenen locker.</translation>
   </message>
   <message>
    <source>The heel leaves the floor at the end wall.</source>
@@ -945,11 +945,11 @@
   </message>
   <message>
    <source>The heel rides on the fillet: it rocks, and every height of this report is too low by as much.</source>
-   <translation type="unfinished" />
+   <translation>Der Halsfuß sitzt auf der Kehle: er kippelt, und jede Höhe dieses Berichts ist um ebenso viel zu niedrig.</translation>
   </message>
   <message>
    <source>The heel rides on the pocket's rounded corners and neither reaches the end wall nor the floor.</source>
-   <translation type="unfinished" />
+   <translation>Der Halsfuß sitzt auf den gerundeten Ecken der Tasche auf und erreicht weder Stirnwand noch Boden.</translation>
   </message>
   <message>
    <source>The heel splits at its edge.</source>
@@ -957,11 +957,11 @@
   </message>
   <message>
    <source>The heel stands off its seat, or the wall splits.</source>
-   <translation type="unfinished" />
+   <translation>Der Halsfuß steht von seinem Sitz ab, oder die Wand reißt.</translation>
   </message>
   <message>
    <source>The joint bends under the strings' pull, and the neck creeps.</source>
-   <translation type="unfinished" />
+   <translation>Die Verbindung biegt sich unter dem Saitenzug, und der Hals kriecht.</translation>
   </message>
   <message>
    <source>The joint in the 3D view</source>
@@ -973,23 +973,23 @@
   </message>
   <message>
    <source>The middle strings lie off the action of the outer ones by more than is liked.</source>
-   <translation type="unfinished" />
+   <translation>Die Saitenlage der mittleren Saiten weicht mehr als gewünscht von der der äußeren ab.</translation>
   </message>
   <message>
    <source>The neck can be set this far to either side before the screws hold it.</source>
-   <translation type="unfinished" />
+   <translation>So weit lässt sich der Hals zu jeder Seite stellen, bevor die Schrauben ihn halten.</translation>
   </message>
   <message>
    <source>The neck does not go into its pocket, or cracks finish and wood beside it.</source>
-   <translation type="unfinished" />
+   <translation>Der Hals geht nicht in seine Tasche, oder Lack und Holz neben ihm reißen.</translation>
   </message>
   <message>
    <source>The neck does not go into its pocket, or is bent and pried when it is screwed down.</source>
-   <translation type="unfinished" />
+   <translation>Der Hals geht nicht in seine Tasche, oder wird beim Anziehen verbogen und gehebelt.</translation>
   </message>
   <message>
    <source>The neck does not reach its end wall: strings and scale are off.</source>
-   <translation type="unfinished" />
+   <translation>Der Hals erreicht seine Stirnwand nicht: Saiten und Mensur stimmen nicht.</translation>
   </message>
   <message>
    <source>The neck shifts sideways in its pocket.</source>
@@ -997,7 +997,7 @@
   </message>
   <message>
    <source>The overhang touches in one season though it is free in another.</source>
-   <translation type="unfinished" />
+   <translation>Der Überstand berührt in einer Jahreszeit, obwohl er in einer anderen frei ist.</translation>
   </message>
   <message>
    <source>The picked face has no wall on either side and toward the bridge, so it is no pocket's floor; {}.</source>
@@ -1013,31 +1013,31 @@
   </message>
   <message>
    <source>The pickup or its ring stands in the fretboard's way, or rubs on it when set higher.</source>
-   <translation type="unfinished" />
+   <translation>Der Tonabnehmer oder sein Rahmen steht dem Griffbrett im Weg, oder reibt daran, wenn er höher gestellt wird.</translation>
   </message>
   <message>
    <source>The pickup or its ring stands in the fretboard's way.</source>
-   <translation type="unfinished" />
+   <translation>Der Tonabnehmer oder sein Rahmen steht dem Griffbrett im Weg.</translation>
   </message>
   <message>
    <source>The pickup stands at its highest and the strings are still too far away: it sounds weak.</source>
-   <translation type="unfinished" />
+   <translation>Der Tonabnehmer steht am höchsten, und die Saiten sind noch zu weit weg: er klingt schwach.</translation>
   </message>
   <message>
    <source>The pickup stands at its lowest and the fretted strings still come too close.</source>
-   <translation type="unfinished" />
+   <translation>Der Tonabnehmer steht am tiefsten, und die gegriffenen Saiten kommen noch zu nah.</translation>
   </message>
   <message>
    <source>The plate cannot come off before the neck does.</source>
-   <translation type="unfinished" />
+   <translation>Das Schlagbrett lässt sich nicht vor dem Hals abnehmen.</translation>
   </message>
   <message>
    <source>The plate holds the neck off its seat, or the screws pry the fretboard off the neck.</source>
-   <translation type="unfinished" />
+   <translation>Das Schlagbrett hält den Hals von seinem Sitz ab, oder die Schrauben hebeln das Griffbrett vom Hals.</translation>
   </message>
   <message>
    <source>The plate presses on the heel or the fretboard, and buckles or holds the neck off.</source>
-   <translation type="unfinished" />
+   <translation>Das Schlagbrett drückt auf Halsfuß oder Griffbrett und wölbt sich oder hält den Hals ab.</translation>
   </message>
   <message>
    <source>The pocket's end wall is skew to the centreline by {}°; pick another centreline, or make the wall square to it.</source>
@@ -1053,15 +1053,15 @@
   </message>
   <message>
    <source>The rod can be adjusted only with the neck taken off.</source>
-   <translation type="unfinished" />
+   <translation>Der Halsstab lässt sich nur bei abgenommenem Hals einstellen.</translation>
   </message>
   <message>
    <source>The saddles stand at their highest and the strings still lie too low: they buzz.</source>
-   <translation type="unfinished" />
+   <translation>Die Saitenreiter stehen am höchsten, und die Saiten liegen noch zu tief: sie schnarren.</translation>
   </message>
   <message>
    <source>The saddles stand at their lowest and the action is still too high.</source>
-   <translation type="unfinished" />
+   <translation>Die Saitenreiter stehen am tiefsten, und die Saitenlage ist noch zu hoch.</translation>
   </message>
   <message>
    <source>The screw bottoms: it feels tight while the neck is loose, or pushes the insert out.</source>
@@ -1069,7 +1069,7 @@
   </message>
   <message>
    <source>The screws bite in the body and jack the neck off its floor instead of pulling it down.</source>
-   <translation type="unfinished" />
+   <translation>Die Schrauben greifen im Korpus und drücken den Hals vom Boden ab, statt ihn herabzuziehen.</translation>
   </message>
   <message>
    <source>The solid itself; picking its top face picks it too.</source>
@@ -1077,15 +1077,15 @@
   </message>
   <message>
    <source>The strings hardly press on their saddles: they rattle and slip sideways.</source>
-   <translation type="unfinished" />
+   <translation>Die Saiten drücken kaum auf ihre Saitenreiter: sie schnarren und rutschen seitlich weg.</translation>
   </message>
   <message>
    <source>The strings lie closer to the body under the playing hand than was wished.</source>
-   <translation type="unfinished" />
+   <translation>Die Saiten liegen unter der Spielhand näher am Korpus als gewünscht.</translation>
   </message>
   <message>
    <source>The thin wall beside the pocket breaks out when the neck is knocked.</source>
-   <translation type="unfinished" />
+   <translation>Die dünne Wand neben der Tasche bricht aus, wenn der Hals angestoßen wird.</translation>
   </message>
   <message>
    <source>The thread strips.</source>
@@ -1117,7 +1117,7 @@
   </message>
   <message>
    <source>This is what holds the strings on their saddles.</source>
-   <translation type="unfinished" />
+   <translation>Das hält die Saiten auf ihren Saitenreitern.</translation>
   </message>
   <message>
    <source>This is what the neck joint has to hold.</source>
@@ -1141,11 +1141,11 @@
   </message>
   <message>
    <source>Tightened screws pry a glued fretboard off; a neck of one piece rocks off.</source>
-   <translation type="unfinished" />
+   <translation>Angezogene Schrauben hebeln ein aufgeleimtes Griffbrett ab; ein einteiliger Hals kippelt.</translation>
   </message>
   <message>
    <source>Tip the pocket's floor, or put in a wedge, by {short}; or change the depth.</source>
-   <translation type="unfinished" />
+   <translation>Den Boden der Tasche um {short} kippen oder einen Keil einlegen; oder die Tiefe ändern.</translation>
   </message>
   <message>
    <source>To mend it:</source>
@@ -1181,7 +1181,7 @@
   </message>
   <message>
    <source>Use a longer screw: {short} shank diameters are missing.</source>
-   <translation type="unfinished" />
+   <translation>Eine längere Schraube verwenden: {short} Schaftdurchmesser fehlen.</translation>
   </message>
   <message>
    <source>Use a screw shorter by {short}, or a longer insert.</source>
@@ -1189,7 +1189,7 @@
   </message>
   <message>
    <source>Use a screw shorter by {short}: see the longest safe one.</source>
-   <translation type="unfinished" />
+   <translation>Eine um {short} kürzere Schraube verwenden: siehe die längste sichere.</translation>
   </message>
   <message>
    <source>Use longer or thicker screws, or set them farther from the heel end.</source>
@@ -1237,7 +1237,7 @@
   </message>
   <message>
    <source>Widen the pocket or the plate's cut-out by {short}, or keep the fretboard above them.</source>
-   <translation type="unfinished" />
+   <translation>Die Tasche oder den Ausschnitt des Schlagbretts um {short} erweitern, oder das Griffbrett darüber halten.</translation>
   </message>
   <message>
    <source>Wished share of failures</source>
@@ -1361,7 +1361,7 @@
   </message>
   <message>
    <source>action error of the middle strings on a fixed radius</source>
-   <translation type="unfinished" />
+   <translation>Fehler der Saitenlage der mittleren Saiten bei festem Radius</translation>
   </message>
   <message>
    <source>an object holds itself</source>
@@ -1729,7 +1729,7 @@
   </message>
   <message>
    <source>flat heel length beyond the pocket</source>
-   <translation type="unfinished" />
+   <translation>flache Länge des Halsfußes über die Tasche hinaus</translation>
   </message>
   <message>
    <source>floating</source>
@@ -1761,7 +1761,7 @@
   </message>
   <message>
    <source>fretboard end to neck pickup</source>
-   <translation type="unfinished" />
+   <translation>Griffbrettende zum Hals-Tonabnehmer</translation>
   </message>
   <message>
    <source>fretboard width at its end, binding included</source>
@@ -1789,7 +1789,7 @@
   </message>
   <message>
    <source>fretted strings over plate and rings</source>
-   <translation type="unfinished" />
+   <translation>gegriffene Saiten über Schlagbrett und Rahmen</translation>
   </message>
   <message>
    <source>from memory; set your own</source>
@@ -1937,7 +1937,7 @@
   </message>
   <message>
    <source>heel corners in the pocket's corners</source>
-   <translation type="unfinished" />
+   <translation>Ecken des Halsfußes in den Ecken der Tasche</translation>
   </message>
   <message>
    <source>heel end to the end of the truss-rod channel</source>
@@ -1945,7 +1945,7 @@
   </message>
   <message>
    <source>heel held off by the floor's fillet</source>
-   <translation type="unfinished" />
+   <translation>Halsfuß durch die Kehle des Bodens abgehalten</translation>
   </message>
   <message>
    <source>heel width at the heel end (before its corners are rounded)</source>
@@ -2157,7 +2157,7 @@
   </message>
   <message>
    <source>longest safe screw in stock</source>
-   <translation type="unfinished" />
+   <translation>längste sichere Schraube im Lager</translation>
   </message>
   <message>
    <source>machine screw to the bottom of its hole</source>
@@ -2177,11 +2177,11 @@
   </message>
   <message>
    <source>middle pickup goes low enough</source>
-   <translation type="unfinished" />
+   <translation>mittlerer Tonabnehmer geht tief genug</translation>
   </message>
   <message>
    <source>middle pickup rises high enough</source>
-   <translation type="unfinished" />
+   <translation>mittlerer Tonabnehmer geht hoch genug</translation>
   </message>
   <message>
    <source>millimetres</source>
@@ -2205,7 +2205,7 @@
   </message>
   <message>
    <source>neck and bridge pickup in the same place</source>
-   <translation type="unfinished" />
+   <translation>Hals und Brücken-Tonabnehmer am selben Ort</translation>
   </message>
   <message>
    <source>neck and cover plate in the same place</source>
@@ -2213,23 +2213,23 @@
   </message>
   <message>
    <source>neck and middle pickup in the same place</source>
-   <translation type="unfinished" />
+   <translation>Hals und mittlerer Tonabnehmer am selben Ort</translation>
   </message>
   <message>
    <source>neck and neck pickup in the same place</source>
-   <translation type="unfinished" />
+   <translation>Hals und Hals-Tonabnehmer am selben Ort</translation>
   </message>
   <message>
    <source>neck pickup goes low enough</source>
-   <translation type="unfinished" />
+   <translation>Hals-Tonabnehmer geht tief genug</translation>
   </message>
   <message>
    <source>neck pickup rises high enough</source>
-   <translation type="unfinished" />
+   <translation>Hals-Tonabnehmer geht hoch genug</translation>
   </message>
   <message>
    <source>neck rocking on its overhang</source>
-   <translation type="unfinished" />
+   <translation>Hals kippelt auf seinem Überstand</translation>
   </message>
   <message>
    <source>neck.rod_depth: {} mm lies above the glue line at {} mm, so there is no channel; make it smaller.</source>
@@ -2433,7 +2433,7 @@
   </message>
   <message>
    <source>outer strings to the fretboard's edges at the last fret</source>
-   <translation type="unfinished" />
+   <translation>äußere Saiten zu den Griffbrettkanten am letzten Bund</translation>
   </message>
   <message>
    <source>own</source>
@@ -2501,7 +2501,7 @@
   </message>
   <message>
    <source>pocket angle short of what the bridge needs at this depth</source>
-   <translation type="unfinished" />
+   <translation>Taschenwinkel zu klein für die Brücke bei dieser Tiefe</translation>
   </message>
   <message>
    <source>pocket: at {} mm from the end wall its floor lies {} mm below the body's back; make it shallower, or the body thicker.</source>
@@ -2529,7 +2529,7 @@
   </message>
   <message>
    <source>pull of all strings</source>
-   <translation type="unfinished" />
+   <translation>Zug aller Saiten</translation>
   </message>
   <message>
    <source>radius left between the floor and the walls</source>
@@ -2569,11 +2569,11 @@
   </message>
   <message>
    <source>room around a sunk fretboard</source>
-   <translation type="unfinished" />
+   <translation>Luft um ein versenktes Griffbrett</translation>
   </message>
   <message>
    <source>room under a floating bridge's base</source>
-   <translation type="unfinished" />
+   <translation>Luft unter der Grundplatte einer schwebenden Brücke</translation>
   </message>
   <message>
    <source>room under the binding</source>
@@ -2581,7 +2581,7 @@
   </message>
   <message>
    <source>room under the fretboard beside the pocket</source>
-   <translation type="unfinished" />
+   <translation>Luft unter dem Griffbrett neben der Tasche</translation>
   </message>
   <message>
    <source>room under the overhang</source>
@@ -2717,7 +2717,7 @@
   </message>
   <message>
    <source>screws to the heel's edge in shank diameters</source>
-   <translation type="unfinished" />
+   <translation>Schrauben zum Rand des Halsfußes in Schaftdurchmessern</translation>
   </message>
   <message>
    <source>screws to the truss rod's channel</source>
@@ -2725,7 +2725,7 @@
   </message>
   <message>
    <source>screws' grip in shank diameters</source>
-   <translation type="unfinished" />
+   <translation>Halt der Schrauben in Schaftdurchmessern</translation>
   </message>
   <message>
    <source>section</source>
@@ -2849,7 +2849,7 @@
   </message>
   <message>
    <source>strings over the top under the hand</source>
-   <translation type="unfinished" />
+   <translation>Saiten über der Decke unter der Hand</translation>
   </message>
   <message>
    <source>strings' force on the saddles</source>
@@ -3129,7 +3129,7 @@
   </message>
   <message>
    <source>tool to the truss rod</source>
-   <translation type="unfinished" />
+   <translation>Werkzeug zum Halsstab</translation>
   </message>
   <message>
    <source>top</source>
@@ -3229,7 +3229,7 @@
   </message>
   <message>
    <source>withdrawal capacity over need, screws</source>
-   <translation type="unfinished" />
+   <translation>Ausziehwiderstand über Bedarf, Schrauben</translation>
   </message>
   <message>
    <source>withdrawal capacity per handbook divided by this</source>

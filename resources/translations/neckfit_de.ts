@@ -365,7 +365,7 @@
   </message>
   <message>
    <source>Job files (*.toml);;All files (*)</source>
-   <translation type="unfinished" />
+   <translation>Auftragsdateien (*.toml);;Alle Dateien (*)</translation>
   </message>
   <message>
    <source>Joints drawn</source>
@@ -449,7 +449,7 @@
   </message>
   <message>
    <source>Month, temperature, humidity (*.csv)</source>
-   <translation type="unfinished" />
+   <translation>Monat, Temperatur, Feuchte (*.csv)</translation>
   </message>
   <message>
    <source>Move the bridge or the pocket's end wall by {short}, or choose a bridge with more travel along the strings.</source>
@@ -529,7 +529,7 @@
   </message>
   <message>
    <source>On solids: on release.</source>
-   <translation type="unfinished" />
+   <translation>Am Volumenkörper: beim Loslassen.</translation>
   </message>
   <message>
    <source>On solids: {}</source>
@@ -553,7 +553,7 @@
   </message>
   <message>
    <source>Other bridges and pickups…</source>
-   <translation type="unfinished" />
+   <translation>Andere Brücken und Tonabnehmer…</translation>
   </message>
   <message>
    <source>Other depths or angles do meet every demand together.</source>
@@ -565,7 +565,7 @@
   </message>
   <message>
    <source>Owner's room…</source>
-   <translation type="unfinished" />
+   <translation>Raum des Besitzers…</translation>
   </message>
   <message>
    <source>Package for the &amp;shop…</source>
@@ -577,7 +577,7 @@
   </message>
   <message>
    <source>Part files (*.toml)</source>
-   <translation type="unfinished" />
+   <translation>Teiledateien (*.toml)</translation>
   </message>
   <message>
    <source>Pick</source>
@@ -605,7 +605,7 @@
   </message>
   <message>
    <source>Pictures (*.png *.svg)</source>
-   <translation type="unfinished" />
+   <translation>Bilder (*.png *.svg)</translation>
   </message>
   <message>
    <source>Pitch</source>
@@ -757,7 +757,7 @@
   </message>
   <message>
    <source>Shop's room…</source>
-   <translation type="unfinished" />
+   <translation>Raum der Werkstatt…</translation>
   </message>
   <message>
    <source>Shorten the pocket by {short}, or choose a neck with a longer heel.</source>
@@ -789,7 +789,7 @@
   </message>
   <message>
    <source>Stopped; what stands here is from before.</source>
-   <translation type="unfinished" />
+   <translation>Angehalten; was hier steht, ist von vorher.</translation>
   </message>
   <message>
    <source>Strings</source>
@@ -801,7 +801,7 @@
   </message>
   <message>
    <source>Tables (*.html *.csv)</source>
-   <translation type="unfinished" />
+   <translation>Tabellen (*.html *.csv)</translation>
   </message>
   <message>
    <source>Take it back</source>
@@ -809,7 +809,7 @@
   </message>
   <message>
    <source>Take over the place clicked</source>
-   <translation type="unfinished" />
+   <translation>Die angeklickte Stelle übernehmen</translation>
   </message>
   <message>
    <source>Take over this change</source>
@@ -1005,7 +1005,7 @@
   </message>
   <message>
    <source>The picked floor is no plane face; {}.</source>
-   <translation type="unfinished" />
+   <translation>Die gewählte Fläche ist nicht eben; {}.</translation>
   </message>
   <message>
    <source>The picked top face does not reach {} mm behind the mouth on the centreline; pick the top face there.</source>
@@ -1097,7 +1097,7 @@
   </message>
   <message>
    <source>The top face is not picked; pick it.</source>
-   <translation type="unfinished" />
+   <translation>Die Oberseite ist nicht gewählt; sie wählen.</translation>
   </message>
   <message>
    <source>The top is curved and the body has no flat back to measure from; type the frame, or link a coordinate system.</source>
@@ -1157,11 +1157,11 @@
   </message>
   <message>
    <source>Top face</source>
-   <translation type="unfinished" />
+   <translation>Oberseite</translation>
   </message>
   <message>
    <source>Tried: {}</source>
-   <translation type="unfinished" />
+   <translation>Versucht: {}</translation>
   </message>
   <message>
    <source>Turn X to the other end</source>
@@ -1201,15 +1201,15 @@
   </message>
   <message>
    <source>Values from a job file</source>
-   <translation type="unfinished" />
+   <translation>Werte aus einer Auftragsdatei</translation>
   </message>
   <message>
    <source>Values from a job file…</source>
-   <translation type="unfinished" />
+   <translation>Werte aus einer Auftragsdatei…</translation>
   </message>
   <message>
    <source>Values that differ: {}</source>
-   <translation type="unfinished" />
+   <translation>Abweichende Werte: {}</translation>
   </message>
   <message>
    <source>What &amp;mends it…</source>
@@ -1221,15 +1221,15 @@
   </message>
   <message>
    <source>Which joint do you want to fit?</source>
-   <translation type="unfinished" />
+   <translation>Welche Verbindung einpassen?</translation>
   </message>
   <message>
    <source>Which of the file's joints?</source>
-   <translation type="unfinished" />
+   <translation>Welche der Verbindungen in der Datei?</translation>
   </message>
   <message>
    <source>Whole steps of the shop</source>
-   <translation type="unfinished" />
+   <translation>Ganze Schritte der Werkstatt</translation>
   </message>
   <message>
    <source>Widen the plate's cut-out by {short}.</source>
@@ -1373,7 +1373,7 @@
   </message>
   <message>
    <source>as FreeCAD</source>
-   <translation type="unfinished" />
+   <translation>wie in FreeCAD</translation>
   </message>
   <message>
    <source>as stated</source>
@@ -1465,11 +1465,11 @@
   </message>
   <message>
    <source>by closed form - solids on release</source>
-   <translation type="unfinished" />
+   <translation>nach Formel - am Volumenkörper beim Loslassen</translation>
   </message>
   <message>
    <source>by closed form and on solids</source>
-   <translation type="unfinished" />
+   <translation>nach Formel und am Volumenkörper</translation>
   </message>
   <message>
    <source>calipers at the cut-out's edge</source>
@@ -1533,7 +1533,7 @@
   </message>
   <message>
    <source>colours that all eyes tell apart</source>
-   <translation type="unfinished" />
+   <translation>Farben, die jedes Auge unterscheidet</translation>
   </message>
   <message>
    <source>common practice, no source</source>
@@ -1625,7 +1625,7 @@
   </message>
   <message>
    <source>does not tell here</source>
-   <translation type="unfinished" />
+   <translation>sagt hier nichts</translation>
   </message>
   <message>
    <source>domed</source>
@@ -1681,7 +1681,7 @@
   </message>
   <message>
    <source>everything</source>
-   <translation type="unfinished" />
+   <translation>alles</translation>
   </message>
   <message>
    <source>ferrules</source>
@@ -1821,7 +1821,7 @@
   </message>
   <message>
    <source>greys, for print</source>
-   <translation type="unfinished" />
+   <translation>Grautöne, für den Druck</translation>
   </message>
   <message>
    <source>h_o: heel bottom to the overhang's underside</source>
@@ -1829,11 +1829,11 @@
   </message>
   <message>
    <source>has a decimal comma</source>
-   <translation type="unfinished" />
+   <translation>hat ein Dezimalkomma</translation>
   </message>
   <message>
    <source>has a deviation without its sign</source>
-   <translation type="unfinished" />
+   <translation>hat eine Abweichung ohne Vorzeichen</translation>
   </message>
   <message>
    <source>has a fraction in brackets that differs from the number before it</source>
@@ -2173,7 +2173,7 @@
   </message>
   <message>
    <source>measured</source>
-   <translation type="unfinished" />
+   <translation>gemessen</translation>
   </message>
   <message>
    <source>middle pickup goes low enough</source>
@@ -2261,11 +2261,11 @@
   </message>
   <message>
    <source>no cover plate lies under the overhang</source>
-   <translation type="unfinished" />
+   <translation>kein Schlagbrett liegt unter dem Überstand</translation>
   </message>
   <message>
    <source>no cutaway runs beside the pocket</source>
-   <translation type="unfinished" />
+   <translation>neben der Tasche liegt kein Cutaway</translation>
   </message>
   <message>
    <source>no height of the surface was found at X {}, Y {} mm</source>
@@ -2277,11 +2277,11 @@
   </message>
   <message>
    <source>no neck pickup is fitted</source>
-   <translation type="unfinished" />
+   <translation>kein Hals-Tonabnehmer ist eingebaut</translation>
   </message>
   <message>
    <source>no neck screws are stated</source>
-   <translation type="unfinished" />
+   <translation>keine Halsschrauben sind angegeben</translation>
   </message>
   <message>
    <source>no pickup is fitted in the {} position</source>
@@ -2313,7 +2313,7 @@
   </message>
   <message>
    <source>no truss rod is adjusted at the heel</source>
-   <translation type="unfinished" />
+   <translation>am Halsfuß wird kein Halsstab eingestellt</translation>
   </message>
   <message>
    <source>nominal</source>
@@ -2337,7 +2337,7 @@
   </message>
   <message>
    <source>nothing lies under the overhang</source>
-   <translation type="unfinished" />
+   <translation>nichts liegt unter dem Überstand</translation>
   </message>
   <message>
    <source>nothing lies under the tool's path</source>
@@ -2345,7 +2345,7 @@
   </message>
   <message>
    <source>now</source>
-   <translation type="unfinished" />
+   <translation>jetzt</translation>
   </message>
   <message>
    <source>number of frets</source>
@@ -2669,7 +2669,7 @@
   </message>
   <message>
    <source>saved</source>
-   <translation type="unfinished" />
+   <translation>gespeichert</translation>
   </message>
   <message>
    <source>scale length (of the treble outer string, where the scales differ)</source>
@@ -2873,7 +2873,7 @@
   </message>
   <message>
    <source>the binding stands over neither top nor plate</source>
-   <translation type="unfinished" />
+   <translation>die Einfassung steht weder über Decke noch Schlagbrett</translation>
   </message>
   <message>
    <source>the body has no back under the pocket</source>
@@ -2881,7 +2881,7 @@
   </message>
   <message>
    <source>the body has no cavity</source>
-   <translation type="unfinished" />
+   <translation>der Korpus hat keinen Hohlraum</translation>
   </message>
   <message>
    <source>the body has no face that looks up</source>
@@ -2889,7 +2889,7 @@
   </message>
   <message>
    <source>the bridge does not float</source>
-   <translation type="unfinished" />
+   <translation>die Brücke schwebt nicht</translation>
   </message>
   <message>
    <source>the bridge stands on the top, on the cover plate, or in a recess</source>
@@ -2917,7 +2917,7 @@
   </message>
   <message>
    <source>the fretboard does not lie over the body</source>
-   <translation type="unfinished" />
+   <translation>das Griffbrett liegt nicht über dem Korpus</translation>
   </message>
   <message>
    <source>the fretboard does not reach past the pocket's end wall</source>
@@ -2929,7 +2929,7 @@
   </message>
   <message>
    <source>the fretboard has no binding</source>
-   <translation type="unfinished" />
+   <translation>das Griffbrett hat keine Einfassung</translation>
   </message>
   <message>
    <source>the fretboard has no binding over top or plate</source>
@@ -2969,7 +2969,7 @@
   </message>
   <message>
    <source>the heel has no old pilot holes</source>
-   <translation type="unfinished" />
+   <translation>der Halsfuß hat keine alten Vorbohrungen</translation>
   </message>
   <message>
    <source>the heel has no upright sides</source>
@@ -3005,19 +3005,19 @@
   </message>
   <message>
    <source>the neck has no truss rod</source>
-   <translation type="unfinished" />
+   <translation>der Hals hat keinen Halsstab</translation>
   </message>
   <message>
    <source>the neck is held by wood screws</source>
-   <translation type="unfinished" />
+   <translation>der Hals wird von Holzschrauben gehalten</translation>
   </message>
   <message>
    <source>the overhang does not interfere</source>
-   <translation type="unfinished" />
+   <translation>der Überstand stößt nicht an</translation>
   </message>
   <message>
    <source>the overhang does not reach the plate</source>
-   <translation type="unfinished" />
+   <translation>der Überstand reicht nicht bis zum Schlagbrett</translation>
   </message>
   <message>
    <source>the owner's room</source>
@@ -3045,7 +3045,7 @@
   </message>
   <message>
    <source>the pocket's floor has no fillet</source>
-   <translation type="unfinished" />
+   <translation>der Boden der Tasche hat keine Kehle</translation>
   </message>
   <message>
    <source>the range of the {} from {} to {} {} is empty or lies outside what is permitted; state the smaller first.</source>
@@ -3053,7 +3053,7 @@
   </message>
   <message>
    <source>the saddles are set one by one</source>
-   <translation type="unfinished" />
+   <translation>die Saitenreiter werden einzeln eingestellt</translation>
   </message>
   <message>
    <source>the strings rest on a fret at the nut</source>
@@ -3169,7 +3169,7 @@
   </message>
   <message>
    <source>waits for solids</source>
-   <translation type="unfinished" />
+   <translation>wartet auf Volumenkörper</translation>
   </message>
   <message>
    <source>wedge</source>
@@ -3181,7 +3181,7 @@
   </message>
   <message>
    <source>what matters</source>
-   <translation type="unfinished" />
+   <translation>was zählt</translation>
   </message>
   <message>
    <source>what the shop calls this joint</source>
@@ -3361,7 +3361,7 @@
   </message>
   <message>
    <source>{} holds a former package. Replace it?</source>
-   <translation type="unfinished" />
+   <translation>{} enthält ein früheres Paket. Ersetzen?</translation>
   </message>
   <message>
    <source>{} holds a former package; say that it is to be replaced (--replace), or name another folder.</source>
@@ -3421,7 +3421,7 @@
   </message>
   <message>
    <source>{} is no axis of a window; write one of {}.</source>
-   <translation type="unfinished" />
+   <translation>{} ist keine Achse eines Fensters; eine von {} schreiben.</translation>
   </message>
   <message>
    <source>{} is no dimension of a joint; see the table of parameters.</source>
@@ -3449,7 +3449,7 @@
   </message>
   <message>
    <source>{} is no part of a joint; the parts are {}.</source>
-   <translation type="unfinished" />
+   <translation>{} ist kein Teil einer Verbindung; die Teile sind {}.</translation>
   </message>
   <message>
    <source>{} is not UTF-8 text (byte {}); save it as UTF-8.</source>
@@ -3457,7 +3457,7 @@
   </message>
   <message>
    <source>{} is not UTF-8 text; save it as UTF-8.</source>
-   <translation type="unfinished" />
+   <translation>{} ist kein UTF-8-Text; als UTF-8 speichern.</translation>
   </message>
   <message>
    <source>{} is stated but empty; state its values, or leave it worked out.</source>
@@ -3561,7 +3561,7 @@
   </message>
   <message>
    <source>{}: cannot be read ({}); name another file.</source>
-   <translation type="unfinished" />
+   <translation>{}: nicht lesbar ({}); eine andere Datei nennen.</translation>
   </message>
   <message>
    <source>{}: cannot be read as {}; it is broken or of another kind: save it again.</source>
@@ -3773,7 +3773,7 @@
   </message>
   <message>
    <source>{}: there is no such file ({}).</source>
-   <translation type="unfinished" />
+   <translation>{}: diese Datei gibt es nicht ({}).</translation>
   </message>
   <message>
    <source>{}: there is no such file.</source>
@@ -3841,7 +3841,7 @@
   </message>
   <message>
    <source>{}: {} lies outside {} to {}.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} liegt außerhalb von {} bis {}.</translation>
   </message>
   <message>
    <source>{}: {} lies {} what is permitted; state {}.</source>

@@ -1589,7 +1589,7 @@
   </message>
   <message>
    <source>depth of its cavity from the top</source>
-   <translation type="unfinished" />
+   <translation>Tiefe seines Hohlraums ab Oberseite</translation>
   </message>
   <message>
    <source>depth of the ferrule's seat below the back</source>
@@ -1765,11 +1765,11 @@
   </message>
   <message>
    <source>fretboard width at its end, binding included</source>
-   <translation type="unfinished" />
+   <translation>Breite des Griffbretts am Ende, mit Einfassung</translation>
   </message>
   <message>
    <source>fretboard width at the nut</source>
-   <translation type="unfinished" />
+   <translation>Breite des Griffbretts am Sattel</translation>
   </message>
   <message>
    <source>fretboard: its top of radius {} mm leaves no wood at the edges at the {}, {} mm wide; make it thicker, narrower or flatter.</source>
@@ -1977,7 +1977,7 @@
   </message>
   <message>
    <source>height of the fret crowns</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Bundkronen</translation>
   </message>
   <message>
    <source>height of the pickup, poles included, over its springs' seat</source>
@@ -2077,19 +2077,19 @@
   </message>
   <message>
    <source>largest end clearance</source>
-   <translation type="unfinished" />
+   <translation>größtes Stirnspiel</translation>
   </message>
   <message>
    <source>largest gap seen at the top of the end wall</source>
-   <translation type="unfinished" />
+   <translation>größter sichtbarer Spalt oben an der Stirnwand</translation>
   </message>
   <message>
    <source>largest gap under the overhang</source>
-   <translation type="unfinished" />
+   <translation>größter Spalt unter dem Überstand</translation>
   </message>
   <message>
    <source>largest side clearance, per side</source>
-   <translation type="unfinished" />
+   <translation>größtes Seitenspiel, je Seite</translation>
   </message>
   <message>
    <source>last fret to fretboard end, where the overhang is worked out from it</source>
@@ -2097,7 +2097,7 @@
   </message>
   <message>
    <source>least clearance between cover plate and heel</source>
-   <translation type="unfinished" />
+   <translation>kleinstes Spiel zwischen Schlagbrett und Halsfuß</translation>
   </message>
   <message>
    <source>least distance from fretboard end to pickup or ring</source>
@@ -2117,15 +2117,15 @@
   </message>
   <message>
    <source>least wood between pocket and a cavity</source>
-   <translation type="unfinished" />
+   <translation>kleinstes Holz zwischen Tasche und Hohlraum</translation>
   </message>
   <message>
    <source>least wood between pocket and cutaway</source>
-   <translation type="unfinished" />
+   <translation>kleinstes Holz zwischen Tasche und Cutaway</translation>
   </message>
   <message>
    <source>least wood under the pocket</source>
-   <translation type="unfinished" />
+   <translation>kleinstes Holz unter der Tasche</translation>
   </message>
   <message>
    <source>leave it out</source>
@@ -2141,7 +2141,7 @@
   </message>
   <message>
    <source>length of the neck plate</source>
-   <translation type="unfinished" />
+   <translation>Länge der Halsplatte</translation>
   </message>
   <message>
    <source>length of the threaded insert, flush with the heel's bottom</source>
@@ -2349,11 +2349,11 @@
   </message>
   <message>
    <source>number of frets</source>
-   <translation type="unfinished" />
+   <translation>Zahl der Bünde</translation>
   </message>
   <message>
    <source>number of strings</source>
-   <translation type="unfinished" />
+   <translation>Zahl der Saiten</translation>
   </message>
   <message>
    <source>number of the fret that stands square to the centreline, where the scales differ</source>
@@ -2389,19 +2389,19 @@
   </message>
   <message>
    <source>open string over fret 1, bass outer string</source>
-   <translation type="unfinished" />
+   <translation>leere Saite über Bund 1, Basssaite außen</translation>
   </message>
   <message>
    <source>open string over fret 1, treble outer string</source>
-   <translation type="unfinished" />
+   <translation>leere Saite über Bund 1, Diskantsaite außen</translation>
   </message>
   <message>
    <source>open string over fret 12, bass outer string</source>
-   <translation type="unfinished" />
+   <translation>leere Saite über Bund 12, Basssaite außen</translation>
   </message>
   <message>
    <source>open string over fret 12, treble outer string</source>
-   <translation type="unfinished" />
+   <translation>leere Saite über Bund 12, Diskantsaite außen</translation>
   </message>
   <message>
    <source>open strings over every fret</source>
@@ -2677,7 +2677,7 @@
   </message>
   <message>
    <source>scale length of the bass outer string</source>
-   <translation type="unfinished" />
+   <translation>Mensur der äußeren Basssaite</translation>
   </message>
   <message>
    <source>screw axis to heel edge in shank diameters, least</source>
@@ -2709,7 +2709,7 @@
   </message>
   <message>
    <source>screw to truss-rod channel, least</source>
-   <translation type="unfinished" />
+   <translation>Schraube zum Kanal des Halsstabs, mindestens</translation>
   </message>
   <message>
    <source>screws into the heel</source>
@@ -3089,11 +3089,11 @@
   </message>
   <message>
    <source>thickness of the cover plate</source>
-   <translation type="unfinished" />
+   <translation>Dicke des Schlagbretts</translation>
   </message>
   <message>
    <source>thickness of the neck plate</source>
-   <translation type="unfinished" />
+   <translation>Dicke der Halsplatte</translation>
   </message>
   <message>
    <source>thickness of the neck's shaft, fretboard included, beyond the heel</source>
@@ -3205,23 +3205,23 @@
   </message>
   <message>
    <source>width of the fret crowns</source>
-   <translation type="unfinished" />
+   <translation>Breite der Bundkronen</translation>
   </message>
   <message>
    <source>width of the neck plate</source>
-   <translation type="unfinished" />
+   <translation>Breite der Halsplatte</translation>
   </message>
   <message>
    <source>width of the pocket at the end wall</source>
-   <translation type="unfinished" />
+   <translation>Breite der Tasche an der Stirnwand</translation>
   </message>
   <message>
    <source>width of the pocket at the mouth</source>
-   <translation type="unfinished" />
+   <translation>Breite der Tasche an der Mündung</translation>
   </message>
   <message>
    <source>width of the truss-rod channel</source>
-   <translation type="unfinished" />
+   <translation>Breite des Halsstabkanals</translation>
   </message>
   <message>
    <source>wish: strings over the top under the hand, least</source>
@@ -3257,7 +3257,7 @@
   </message>
   <message>
    <source>wood of the neck</source>
-   <translation type="unfinished" />
+   <translation>Holz des Halses</translation>
   </message>
   <message>
    <source>wood screw</source>

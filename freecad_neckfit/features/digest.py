@@ -12,6 +12,8 @@ from ..job.resolve import complete
 
 WORDS_ONLY = ("job.name", "job.note")
 """Parameters that no finding depends on."""
+SAMPLED = "body.top_"
+"""Parameters that only a sampled top has. Documents older than these keep their findings fresh."""
 PLACES = 9
 """A document keeps 16 decimals of a value, not all of its bits: finer differences mean nothing."""
 
@@ -23,10 +25,16 @@ def digest_of(stated: Mapping[str, Any], *, solids: str = "") -> str:
     cannot be read counts as empty; building the joint says what is wrong with it.
     """
     values = complete(stated)
-    plain = {key: _plain(value) for key, value in values.items() if key not in WORDS_ONLY}
+    plain = {key: _plain(values[key]) for key in values if _matters(key, values)}
     text = json.dumps(plain, sort_keys=True)
     content = _content(values) if values["body.outline"] == "file" else b""
     return hashlib.sha256(text.encode() + solids.encode() + content).hexdigest()[:32]
+
+
+def _matters(key: str, values: Mapping[str, Any]) -> bool:
+    if key.startswith(SAMPLED):
+        return bool(values["body.top"] == "sampled")
+    return key not in WORDS_ONLY
 
 
 def _content(values: Mapping[str, Any]) -> bytes:

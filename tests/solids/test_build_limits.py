@@ -34,6 +34,11 @@ READ_BY = {
     "shim": ("heel", "shim"),
     "finish": ("heel", "plate", "shim", "bridge"),
 }
+SAMPLES = {
+    "body.top_heights": (0.0,) * 676, "body.top_rows": 26, "body.top_step": 30.0,
+    "body.top_from_x": -200.0, "body.top_from_y": -375.0,
+}  # fmt: skip
+"""A top that lies flat wherever it was sampled."""
 # What must be chosen for a parameter to be read at all.
 CHOSEN = {
     "body.dome": {"body.top": "domed"},
@@ -100,6 +105,7 @@ def test_a_parameter_at_its_limit_gives_valid_solids_or_a_sentence(key, value):
     if group != "body":
         stated["body.edge_round"] = 0.0  # the rounds take most of the time, and are the body's own
     stated[key] = value
+    stated |= SAMPLES if value == "sampled" else {}
     refused = f"{key}={value}" in REFUSED
     with pytest.raises(CannotBuild) if refused else nullcontext():
         # The build proves every solid valid, closed and of positive volume.
@@ -126,6 +132,8 @@ def random_joint(seed):
         stated["neck.scale_bass"] = stated.get("neck.scale", 647.7) + rng.uniform(5, 30)
     if rng.random() < 0.3:
         stated["neck.radius_end"] = rng.uniform(250, 600)
+    if stated.get("body.top") == "sampled":  # of a body that keeps the edges it has
+        stated |= SAMPLES | {"body.edge_round": 0.0}
     return stated
 
 

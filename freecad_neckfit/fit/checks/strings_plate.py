@@ -40,6 +40,8 @@ CHECK = Check(
     reads=together(
         SADDLES,
         ("neck.underside", "plate.under_overhang", "plate.clearance", "plate.reach"),
+        # The cut-out, within which there is no plate.
+        ("pocket.width_end", "pocket.width_mouth", "pocket.corner_radius"),
         tuple(
             f"pickup_{role}.{name}"
             for role in ROLES

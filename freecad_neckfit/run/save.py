@@ -90,7 +90,10 @@ def _export(features: list[Any], path: Path) -> None:
 
 @contextmanager
 def _beside(path: Path) -> Iterator[Path]:
-    """A path in a passing folder beside; its file takes the place of ``path`` if all went well."""
+    """A path in a passing folder beside; its file takes the place of ``path`` if all went well.
+
+    A folder, where ``job.store.beside`` makes a file: FreeCAD would back that up when saving.
+    """
     try:
         with tempfile.TemporaryDirectory(dir=path.parent, prefix=".neckfit-") as folder:
             draft = Path(folder, path.name)

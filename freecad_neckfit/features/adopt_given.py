@@ -10,6 +10,8 @@ from typing import Any
 from ..job.errors import BadInput
 from .adopt_shape import in_frame, matrix_of, own_digest, own_shape, placed, text_digest
 
+SOLIDS = "NeckSolids"
+"""Property of a neck read from a file: what each of its solids is, as JSON."""
 SAME = 1e-6
 """A stated value this near [mm, degrees] to the one read is the same."""
 
@@ -38,7 +40,7 @@ def given_of(joint: Any) -> Any:
     if adopts(plate) and plate.Cover != "none":
         given["plate"] = in_frame(own_shape(plate), _plate_frame(joint))
     if adopts(neck):
-        given["neck"] = _neck(in_frame(own_shape(neck), matrix_of(neck.Frame)))
+        given["neck"] = _neck(neck, in_frame(own_shape(neck), matrix_of(neck.Frame)))
     return Given(**given) if given else None
 
 
@@ -82,8 +84,14 @@ def _plate_frame(joint: Any) -> Any:
     return np.linalg.inv(matrix_of(placed(plate))) @ joint_frame(joint)
 
 
-def _neck(shape: Any) -> dict[str, Any]:
-    """Of two solids the higher is the fretboard; otherwise all of it is the neck."""
+def _neck(neck: Any, shape: Any) -> dict[str, Any]:
+    """As recognised in a file; else the higher of two solids is the fretboard, or all is neck."""
+    told = getattr(neck.Adopted, SOLIDS, "")
+    if told:
+        from ..run.neck_judged import neck_pieces
+
+        is_left = bool(neck.StringsLeftHanded)
+        return neck_pieces(shape.Solids, json.loads(told), left_handed=is_left)
     solids = sorted(shape.Solids, key=lambda s: float(s.CenterOfMass.z))
     if len(solids) == 2:
         return {"wood": solids[0], "fretboard": solids[1]}

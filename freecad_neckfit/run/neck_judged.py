@@ -83,22 +83,30 @@ def judge_neck(read: NeckRead, job: Job, *, units: Units = Units.MM) -> Result:
 
 def given_neck(read: NeckRead, values: Values) -> Given:
     """The neck's solids in the neck frame, by the names that a joint's parts have."""
-    import Part
-
     from ..solids.build import Given
     from ..solids.build.shapes import moved
 
-    def shape_of(numbers: Sequence[int]) -> Any:
-        solids = [moved(read.part.solids[i].copy(), read.found.frame) for i in numbers]
-        return solids[0] if len(solids) == 1 else Part.Compound(solids)
+    solids = [moved(solid.copy(), read.found.frame) for solid in read.part.solids]
+    is_left = bool(values["strings.left_handed"])
+    return Given(neck=neck_pieces(solids, read.found.solids, left_handed=is_left))
+
+
+def neck_pieces(
+    solids: Sequence[Any], groups: Mapping[str, Sequence[int]], *, left_handed: bool
+) -> dict[str, Any]:
+    """Solids in the neck frame by the names that a joint's parts have.
+
+    ``groups``: as recognised, name to indices of ``solids``; what is ``GRIPPED`` is left out.
+    """
+    import Part
 
     pieces: dict[str, Any] = {}
-    for name, numbers in read.found.solids.items():
+    for name, numbers in groups.items():
+        some = [solids[i] for i in numbers]
         if name == "binding":
-            for i in numbers:
-                strip = shape_of([i])
-                is_treble = (strip.CenterOfMass.y > 0) != bool(values["strings.left_handed"])
+            for strip in some:
+                is_treble = (strip.CenterOfMass.y > 0) != left_handed
                 pieces["binding_treble" if is_treble else "binding_bass"] = strip
         elif name not in GRIPPED:
-            pieces[name] = shape_of(numbers)
-    return Given(neck=pieces)
+            pieces[name] = some[0] if len(some) == 1 else Part.Compound(some)
+    return pieces

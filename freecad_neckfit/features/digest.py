@@ -12,6 +12,8 @@ from ..job.resolve import complete
 
 WORDS_ONLY = ("job.name", "job.note")
 """Parameters that no finding depends on."""
+SHOP = "shop."
+"""What the shop can set: it decides what is proposed, and no finding depends on it."""
 SAMPLED = "body.top_"
 """Parameters that only a sampled top has. Documents older than these keep their findings fresh."""
 PLACES = 9
@@ -34,7 +36,7 @@ def digest_of(stated: Mapping[str, Any], *, solids: str = "") -> str:
 def _matters(key: str, values: Mapping[str, Any]) -> bool:
     if key.startswith(SAMPLED):
         return bool(values["body.top"] == "sampled")
-    return key not in WORDS_ONLY
+    return key not in WORDS_ONLY and not key.startswith(SHOP)
 
 
 def _content(values: Mapping[str, Any]) -> bytes:

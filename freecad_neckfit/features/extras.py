@@ -34,6 +34,7 @@ JOINT = (
         for name, role in LINKS.items()
     ),
     Extra("Tolerances", "App::PropertyString", "Limit deviations that were stated.", HIDDEN),
+    Extra("Spreads", "App::PropertyString", "Spreads between limits that were stated.", HIDDEN),
     Extra("Options", "App::PropertyString", "Options, as differences from this joint.", HIDDEN),
 )
 PART = (

@@ -25,6 +25,7 @@ def unpacked(text: str, *, source: str) -> dict[str, Tables]:
             own=Layer(
                 {key: Said(_inner(key, value), source) for key, value in option["values"].items()},
                 {key: Said((low, high), source) for key, (low, high) in option["limits"].items()},
+                {key: Said(spread, source) for key, spread in option.get("spreads", {}).items()},
             ),
             defaults=tuple(option["defaults"]),
         )
@@ -38,6 +39,7 @@ def _differences(base: Job, option: Job) -> dict[str, Any]:
     limits_were, limits = base.stated_tolerances, option.stated_tolerances
     # Deviations alone cannot be left to their default: the value is left too, and stated anew.
     unlimited = {key for key in limits_were if key not in limits}
+    unlimited |= {key for key in base.spreads if key not in option.spreads}
     defaults = {key for key in was if key not in now} | unlimited
     return {
         "name": option.name,
@@ -47,6 +49,7 @@ def _differences(base: Job, option: Job) -> dict[str, Any]:
             if key not in was or was[key] != value or key in unlimited
         },
         "limits": {key: list(pair) for key, pair in limits.items() if limits_were.get(key) != pair},
+        "spreads": {k: s for k, s in option.spreads.items() if base.spreads.get(k) != s},
         "defaults": [key for key in ALL if key in defaults],
     }
 

@@ -19,7 +19,7 @@ STATED: dict[str, tuple[str, ...]] = {
         "old_pilot",
         "neck_plate",
     ),
-    "joint": ("finish", "wood", "climate", "limits", "job"),
+    "joint": ("finish", "wood", "climate", "limits", "job", "shop"),
 }
 """Role of an object to the groups that it states; the first one's properties bear no prefix."""
 

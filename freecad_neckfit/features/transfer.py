@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from pathlib import Path
 from typing import Any
 
@@ -12,6 +11,7 @@ from ..job.read import job_file, read_job
 from ..job.write import write_job
 from ..run.whole import named_joint
 from .gather import joint_stated
+from .limits import keep_limits, limits_of, spreads_of
 from .make import make_joint
 from .options import packed, unpacked
 from .read_property import units_of
@@ -27,9 +27,7 @@ def joint_from_file(document: Any, path: Path, *, option: str | None = None) -> 
     file = read_job(path)
     job = file.base if option is None else named_joint(file, option)
     joint = make_joint(document, job)
-    joint.Tolerances = json.dumps(
-        {key: list(limits) for key, limits in job.stated_tolerances.items()}
-    )
+    keep_limits(joint, job.stated_tolerances, job.spreads)
     if option is None:
         joint.Options = packed(file)
     return joint
@@ -38,12 +36,10 @@ def joint_from_file(document: Any, path: Path, *, option: str | None = None) -> 
 def job_file_of(joint: Any, path: Path) -> JobFile:
     """The joint and its options as the job file ``path``; raises as ``joint_stated`` does."""
     source = str(joint.Label)
-    tolerances = {
-        key: (low, high) for key, (low, high) in json.loads(joint.Tolerances or "{}").items()
-    }
     layer = Layer(
         {key: Said(value, source) for key, value in joint_stated(joint).items()},
-        {key: Said(limits, source) for key, limits in tolerances.items()},
+        {key: Said(limits, source) for key, limits in limits_of(joint).items()},
+        {key: Said(spread, source) for key, spread in spreads_of(joint).items()},
     )
     options = unpacked(joint.Options, source=source)
     return job_file(path, Tables(own=layer), options, units=units_of(joint))

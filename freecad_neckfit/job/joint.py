@@ -37,12 +37,14 @@ class Job:
         stated: Mapping[str, Any],
         *,
         tolerances: Mapping[str, Limits] | None = None,
+        spreads: Mapping[str, str] | None = None,
         source: str = "this program",
     ) -> Job:
         """Return a joint from inner values by key, as a program states them."""
         layer = Layer(
             {key: Said(value, source) for key, value in stated.items()},
             {key: Said(limits, source) for key, limits in (tolerances or {}).items()},
+            {key: Said(spread, source) for key, spread in (spreads or {}).items()},
         )
         return cls(name, layer, Tables(own=layer))
 
@@ -55,6 +57,11 @@ class Job:
     def stated_tolerances(self) -> dict[str, Limits]:
         """The limit deviations that were stated, by key."""
         return {key: said.value for key, said in self.layer.tolerances.items()}
+
+    @property
+    def spreads(self) -> dict[str, str]:
+        """How dimensions spread between their limits, by key, where it was stated."""
+        return {key: said.value for key, said in self.layer.spreads.items()}
 
     @property
     def tolerances(self) -> dict[str, Limits]:

@@ -21,27 +21,33 @@ class Said:
 
 @dataclass(frozen=True)
 class Layer:
-    """Values and limit deviations by parameter key, as one or more files state them."""
+    """Values, limit deviations and spreads between them by key, as files state them."""
 
     values: Mapping[str, Said] = field(default_factory=dict)
     tolerances: Mapping[str, Said] = field(default_factory=dict)
+    spreads: Mapping[str, Said] = field(default_factory=dict)
+
+    @property
+    def sides(self) -> tuple[Mapping[str, Said], ...]:
+        """All that it says, in the order in which a layer is made."""
+        return self.values, self.tolerances, self.spreads
 
     def over(self, lower: Layer) -> Layer:
         """Return this layer laid over another: it wins, and a list replaces the whole list."""
         replaced = {group_of(key) for key in self.values} & set(LISTS)
         kept = {k: s for k, s in lower.values.items() if group_of(k) not in replaced}
-        return Layer({**kept, **self.values}, {**lower.tolerances, **self.tolerances})
+        pairs = zip(lower.sides[1:], self.sides[1:], strict=True)
+        return Layer({**kept, **self.values}, *({**under, **over} for under, over in pairs))
 
     def without_groups(self, groups: Iterable[str]) -> Layer:
         """Return the layer without what it says of some groups."""
         gone = set(groups)
-        return Layer(*(_kept(side, gone) for side in (self.values, self.tolerances)))
+        return Layer(*(_kept(side, gone) for side in self.sides))
 
     def without_keys(self, keys: Iterable[str]) -> Layer:
-        """Return the layer without some parameters and their deviations."""
+        """Return the layer without some parameters, their deviations and spreads."""
         gone = set(keys)
-        sides = (self.values, self.tolerances)
-        return Layer(*({k: s for k, s in side.items() if k not in gone} for side in sides))
+        return Layer(*({k: s for k, s in side.items() if k not in gone} for side in self.sides))
 
 
 @dataclass(frozen=True)

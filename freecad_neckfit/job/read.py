@@ -29,7 +29,7 @@ def read_job(path: Path) -> JobFile:
     Tables are parameter groups, ``[[cavity]]``, ``[[screw]]`` and ``[[old_pilot]]`` lists of them.
     Bare lengths are in the unit that ``[job] units`` names, mm unless stated; others carry their
     unit. ``from`` in a table names a part file, whose values the table's own keys override.
-    ``[[option]]`` states differences from the base, ``[tolerance]`` limit deviations.
+    ``[[option]]`` states differences from the base, ``[tolerance]`` limit deviations and spreads.
 
     Raises BadInput in one sentence that names file, parameter, value, unit and limit. Whether the
     joint can be built is not asked here: see ``possible.refuse_impossible``.

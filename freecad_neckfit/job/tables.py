@@ -14,12 +14,14 @@ from .errors import BadInput
 from .files import plain, resolved
 from .layers import Layer, Part, Said, Tables
 from .parameter import Parameter
-from .parameters import ALL, GROUPS, LISTS
+from .parameters import ALL, GROUPS, LISTS, SPREADS
 from .quantity import Kind, Units, read_limits, read_value
 from .words import nearest, shown
 
 FROM = "from"
 TOLERANCE = "tolerance"
+LIMITS, SPREAD = "limits", "spread"
+"""What may be said of a dimension's tolerance."""
 MOST_ENTRIES = 100
 """Most entries of a list: no joint has as many screws, cavities or strings."""
 MOST_POINTS = 4000
@@ -70,7 +72,7 @@ def read_tables(raw: Mapping[str, Any], *, where: Where, open_part: OpenPart) ->
             )
             parts[group] = open_part(str(written), group)
     if TOLERANCE in raw:
-        own = Layer({}, _read_tolerances(raw[TOLERANCE], where=where)).over(own)
+        own = _read_tolerances(raw[TOLERANCE], where=where).over(own)
     return Tables(own=own, parts=parts)
 
 
@@ -97,25 +99,25 @@ def _parameter(group: str, name: str, *, where: Where) -> Parameter:
 
 
 def _read_group(group: str, table: Mapping[str, Any], *, where: Where) -> Layer:
-    values: dict[str, Said] = {}
-    tolerances: dict[str, Said] = {}
+    found = Layer()
     for name, raw in table.items():
         p = _parameter(group, name, where=where)
         value = raw
         if isinstance(raw, dict):
-            value, limits = _with_limits(p, raw, where=where)
-            tolerances[p.key] = Said(limits, where.file)
-        values[p.key] = Said(_read_one(p, value, where=where), where.file)
-    return Layer(values, tolerances)
+            value = _with_limits(p, raw, where=where)
+            found = _read_tolerance(p, raw, where=where).over(found)
+        found = Layer({p.key: Said(_read_one(p, value, where=where), where.file)}).over(found)
+    return found
 
 
-def _with_limits(p: Parameter, raw: dict[str, Any], *, where: Where) -> tuple[Any, Any]:
-    if set(raw) != {"value", "limits"}:
+def _with_limits(p: Parameter, raw: dict[str, Any], *, where: Where) -> Any:
+    """The value of a table that also says something of its tolerance."""
+    if not {"value"} < set(raw) <= {"value", LIMITS, SPREAD}:
         raise where.refusal(
             f"{p.key} is a table of {plain(', '.join(map(shown, raw))) or 'nothing'}; write "
             '{value = …, limits = "±0.1 mm"} or one plain value.'
         )
-    return raw["value"], _read_deviations(p, raw["limits"], where=where)
+    return raw["value"]
 
 
 def _read_one(p: Parameter, raw: Any, *, where: Where) -> Any:
@@ -180,20 +182,47 @@ def _column(p: Parameter, rows: list[dict[str, Any]], *, where: Where) -> Any:
     return np.array(found, dtype=float)
 
 
-def _read_tolerances(raw: Any, *, where: Where) -> dict[str, Said]:
+def _read_tolerances(raw: Any, *, where: Where) -> Layer:
     if not isinstance(raw, dict):
         raise where.refusal(f"{TOLERANCE} is {shown(raw)}, no table; write [{TOLERANCE}] above it.")
     flat: dict[str, Any] = {}
     for key, value in raw.items():
         # Without quotes TOML reads pocket.depth as a table in a table: both are meant alike.
-        nested = value if isinstance(value, dict) else None
+        nested = value if isinstance(value, dict) and "." not in key else None
         flat |= {f"{key}.{n}": v for n, v in nested.items()} if nested is not None else {key: value}
-    found = {}
+    found = Layer()
     for key, value in flat.items():
         group, _, name = key.partition(".")
         p = _parameter(group, name, where=where)
-        found[p.key] = Said(_read_deviations(p, value, where=where), where.file)
+        said = value if isinstance(value, dict) else {LIMITS: value}
+        if not said or not set(said) <= {LIMITS, SPREAD}:
+            raise where.refusal(
+                f"the limits of {p.key} are a table of "
+                f"{plain(', '.join(map(shown, said))) or 'nothing'}; write "
+                '"±0.1 mm" or {limits = "±0.1 mm", spread = "normal"}.'
+            )
+        found = _read_tolerance(p, said, where=where).over(found)
     return found
+
+
+def _read_tolerance(p: Parameter, raw: Mapping[str, Any], *, where: Where) -> Layer:
+    """What a table says of one dimension's limits, and of how it spreads between them."""
+    limits, spread = {}, {}
+    if LIMITS in raw:
+        limits[p.key] = Said(_read_deviations(p, raw[LIMITS], where=where), where.file)
+    if SPREAD in raw:
+        spread[p.key] = Said(_read_spread(p, raw[SPREAD], where=where), where.file)
+    return Layer({}, limits, spread)
+
+
+def _read_spread(p: Parameter, raw: Any, *, where: Where) -> str:
+    if not p.kind.is_measured:
+        raise where.refusal(f"{p.key} has no limits to spread between; leave its spread out.")
+    if raw not in SPREADS:
+        raise where.refusal(
+            f"spread of {p.key} is {shown(raw)}; write one of {', '.join(SPREADS)}."
+        )
+    return str(raw)
 
 
 def _read_deviations(p: Parameter, raw: Any, *, where: Where) -> tuple[float, float]:

@@ -1,4 +1,4 @@
-"""Writing a job file: TOML that reads back to the same values and limit deviations."""
+"""Writing a job file: TOML that reads back to the same values, deviations and spreads."""
 
 from __future__ import annotations
 
@@ -103,13 +103,23 @@ class _Writer:
         return "\n\n".join(rows)
 
     def _tolerances(self, layer: Layer, *, prefix: str) -> str:
-        if not layer.tolerances:
+        keys = dict.fromkeys([*layer.tolerances, *layer.spreads])
+        if not keys:
             return ""
-        lines = [f"[{prefix}tolerance]"]
-        for key, said in layer.tolerances.items():
-            low, high = (self._measure(ALL[key].kind, value) for value in said.value)
-            lines.append(f"{_quoted(key)} = [{low}, {high}]")
-        return "\n".join(lines)
+        lines = [f"{_quoted(key)} = {self._tolerance(layer, key)}" for key in keys]
+        return "\n".join([f"[{prefix}tolerance]", *lines])
+
+    def _tolerance(self, layer: Layer, key: str) -> str:
+        limits, spread = layer.tolerances.get(key), layer.spreads.get(key)
+        said = []
+        if limits is not None:
+            low, high = (self._measure(ALL[key].kind, value) for value in limits.value)
+            if spread is None:
+                return f"[{low}, {high}]"
+            said.append(f"limits = [{low}, {high}]")
+        if spread is not None:
+            said.append(f"spread = {_quoted(spread.value)}")
+        return f"{{{', '.join(said)}}}"
 
     def _value(self, p: Parameter, value: Any) -> str:
         if isinstance(value, np.ndarray):

@@ -43,7 +43,12 @@ y = -0.7
 [tolerance]
 "pocket.depth" = "±0.005 in"
 "pocket.length" = "±0.010 in"
-"neck.nut_to_heel" = "±0.01 in"
+"neck.nut_to_heel" = {limits = "±0.01 in", spread = "normal"}
+"plate.thickness" = {spread = "triangular"}
+
+[shop]
+step_depth = "1/64 in"
+stops = [0.6, 0.625]
 
 [[option]]
 name = "flat and shallow"
@@ -60,6 +65,7 @@ name = "with plate"
 cover = "surround"
 [option.tolerance]
 "pocket.depth" = "±0.01 in"
+"plate.thickness" = {spread = "normal"}
 
 [[option]]
 name = "another neck"
@@ -111,6 +117,8 @@ def test_a_job_file_comes_back(document, file, tmp_path):
         assert a.stated_tolerances.keys() == b.stated_tolerances.keys()
         for key, limits in a.stated_tolerances.items():
             assert limits == pytest.approx(b.stated_tolerances[key], abs=1e-12)
+        assert a.spreads == b.spreads
+    assert now.options[1].spreads["plate.thickness"] == "normal"
 
 
 def test_it_comes_back_after_saving_and_an_edit(document, file, tmp_path, reopened):

@@ -94,6 +94,25 @@ def test_deviations_stand_beside_the_value_or_in_their_own_table(read):
     assert job.tolerances["plate.thickness"] == ALL["plate.thickness"].tolerance
 
 
+def test_how_a_dimension_spreads_stands_beside_its_limits(read):
+    job = read(
+        "[pocket]\ndepth = {value = 15, limits = '±0.1 mm', spread = 'normal'}\n"
+        "angle = {value = 1, spread = 'triangular'}\n"
+        "[tolerance]\n'plate.thickness' = {spread = 'normal'}\n"
+        "neck.height = {limits = 0.05, spread = 'triangular'}"
+    )
+    assert job.base.spreads == {
+        "pocket.depth": "normal",
+        "pocket.angle": "triangular",
+        "plate.thickness": "normal",
+        "neck.height": "triangular",
+    }
+    assert job.base.stated_tolerances == {
+        "pocket.depth": (-0.1, 0.1),
+        "neck.height": (-0.05, 0.05),
+    }
+
+
 def test_the_origin_of_each_value_is_told(read):
     base = read("[pocket]\ndepth = 16").base
     assert base.origin("pocket.depth") == "stated in joint.toml"
@@ -134,6 +153,11 @@ def test_text_with_a_byte_order_mark_and_other_line_ends_is_read(tmp_path):
         ("[tolerance]\n'pocket.end_shape' = 1", ("pocket.end_shape",)),
         ("[tolerance]\n'pocket.depht' = 1", ("pocket.depth",)),
         ("tolerance = 1", ("tolerance",)),
+        ("[pocket]\ndepth = {value = 16, spread = 'flat'}", ("spread of pocket.depth", "normal")),
+        ("[tolerance]\n'pocket.end_shape' = {spread = 'normal'}", ("pocket.end_shape", "spread")),
+        ("[tolerance]\n'pocket.depth' = {}", ("limits of pocket.depth", "nothing")),
+        ("[shop]\nstep_depth = 0", ("shop.step_depth", "0.001")),
+        ("[shop]\ngeneral = 'x'", ("shop.general",)),
         ("[tolerance.pocket.depth]\nlower = 1", ("limits of pocket.depth",)),
         ("[strings]\ncompensation = 2", ("strings.compensation", "list")),
         ("[strings]\ncompensation = []", ("strings.compensation", "list of 0")),

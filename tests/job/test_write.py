@@ -32,6 +32,13 @@ outline_points = [[0, 1], ["3 mm", 0.1], [7, 7]]
 outline_file = "shop/o.dxf"
 [climate]
 temperature = "68 °F"
+[shop]
+step_depth = "1/64 in"
+stops = [0.6, "16 mm"]
+general = "m"
+[tolerance]
+"pocket.angle" = {limits = "±0.2 deg", spread = "normal"}
+"plate.thickness" = {spread = "triangular"}
 [[screw]]
 x = -0.5
 y = 0.75
@@ -50,6 +57,7 @@ name = "other"
 from = "shop/other.toml"
 [option.tolerance]
 "pocket.depth" = 0.01
+"pocket.angle" = {spread = "uniform"}
 """
 
 
@@ -73,6 +81,7 @@ def same(one, other):
             assert value == other.stated[key], key
             assert type(value) is type(other.stated[key])
     assert one.stated_tolerances == other.stated_tolerances
+    assert one.spreads == other.spreads
 
 
 def test_everything_reads_back_the_same(full, tmp_path):
@@ -82,6 +91,8 @@ def test_everything_reads_back_the_same(full, tmp_path):
     assert again.name == full.name
     assert again.units is full.units
     same(full.base, again.base)
+    assert again.base.spreads == {"pocket.angle": "normal", "plate.thickness": "triangular"}
+    assert again.options[1].spreads["pocket.angle"] == "uniform"
     assert [o.name for o in again.options] == [o.name for o in full.options]
     for one, other in zip(full.options, again.options, strict=True):
         same(one, other)

@@ -17,6 +17,7 @@ from .hardware import (
     SHIM,
 )
 from .neck import NECK, STRINGS
+from .shop import SHOP, SPREADS
 
 ALL: dict[str, Parameter] = {
     p.key: p
@@ -40,10 +41,11 @@ ALL: dict[str, Parameter] = {
         *WOOD,
         *CLIMATE,
         *LIMITS,
+        *SHOP,
     )
 }
 GROUPS: tuple[str, ...] = tuple(dict.fromkeys(p.group for p in ALL.values()))
 LISTS = {"cavity": "cavity", "screw": "screw", "old_pilot": "pilot"}
 """Groups that a job file states as an array of tables, and the axis each is read along."""
 
-__all__ = ["ALL", "GROUPS", "LISTS", "ROLES"]
+__all__ = ["ALL", "GROUPS", "LISTS", "ROLES", "SPREADS"]

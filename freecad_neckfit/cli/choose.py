@@ -25,22 +25,28 @@ def joint_of(job: JobFile, option: str | None) -> Job:
 
 def add_steps(parser: argparse.ArgumentParser) -> None:
     """What the shop can set."""
-    parser.add_argument("--step-depth", metavar="LENGTH", help="step of depths (0.1 mm)")
-    parser.add_argument("--step-angle", metavar="ANGLE", help="step of angles (0.1 deg)")
     parser.add_argument(
-        "--stops", metavar="LENGTHS", help='depths of the router\'s stops: "15.5, 16 mm, 5/8 in"'
+        "--step-depth", metavar="LENGTH", help="step of depths (else shop.step_depth)"
+    )
+    parser.add_argument(
+        "--step-angle", metavar="ANGLE", help="step of angles (else shop.step_angle)"
+    )
+    parser.add_argument(
+        "--stops",
+        metavar="LENGTHS",
+        help='depths of the router\'s stops: "15.5, 16 mm, 5/8 in" (else shop.stops)',
     )
 
 
-def steps_of(arguments: argparse.Namespace, units: Any) -> Steps:
-    """The shop's steps as asked for; raises BadInput."""
+def steps_of(arguments: argparse.Namespace, joint: Job, units: Any) -> Steps:
+    """The shop's steps as asked for, else as the joint states them; raises BadInput."""
     from dataclasses import replace
 
     from ..decide.shop import Steps
     from ..job.errors import BadInput
     from ..job.quantity import Kind
 
-    steps = Steps()
+    steps = Steps.of(joint.values)
     if arguments.step_depth:
         step = number(arguments.step_depth, kind=Kind.LENGTH, bare=units, name="--step-depth")
         steps = replace(steps, depth=step)

@@ -49,7 +49,7 @@ def _run(arguments: argparse.Namespace) -> int:
         return 0
     print(f"{joint.name}: does not fit - {reason}")
     window = find_window(joint.stated)
-    conflicts = conflict_lines(find_conflicts(window), units)
+    conflicts = conflict_lines(find_conflicts(window, progress=progress_here()), units)
     print(
         "\n".join(conflicts or ["Other depths or angles do meet every demand together."]),
         end="\n\n",
@@ -58,7 +58,7 @@ def _run(arguments: argparse.Namespace) -> int:
         joint.stated,
         moves(
             joint.stated,
-            steps=steps_of(arguments, job.units),
+            steps=steps_of(arguments, joint, job.units),
             stock=read_stock(arguments.stock),
             allowed=_allowed(arguments.keep),
         ),

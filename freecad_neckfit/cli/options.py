@@ -6,7 +6,7 @@ import argparse
 from pathlib import Path
 
 from .choose import write_text
-from .command import Command, add_units, units_of, width_of
+from .command import Command, add_units, progress_here, units_of, width_of
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -24,8 +24,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from ..decide.options import column, compare
+    from ..decide.options import columns as closed_columns
+    from ..decide.options import compare
     from ..decide.options_write import as_csv, as_html, as_text
+    from ..decide.progress import tell
     from ..job.possible import refuse_impossible
     from ..job.read import read_job
     from ..run.whole import judged_joint, named_joint
@@ -35,10 +37,15 @@ def _run(arguments: argparse.Namespace) -> int:
     joints = [job.base, *(chosen or job.options)]
     for joint in joints:
         refuse_impossible(joint.values, joint.name)
+    progress = progress_here()
+    columns = []
     if arguments.solids:
-        columns = [judged_joint(joint, units=job.units) for joint in joints]
+        for n, joint in enumerate(joints):
+            tell(progress, n / len(joints), f"judging {joint.name} on solids")
+            columns.append(judged_joint(joint, units=job.units))
     else:
-        columns = [column(joint.name, joint.stated) for joint in joints]
+        columns = closed_columns(joints, progress=progress)
+    tell(progress, 1.0, "judged")
     table = compare(columns, units=units_of(arguments, job.units))
     if arguments.html:
         write_text(arguments.html, as_html(table, title=f"{job.name}: options"))

@@ -36,12 +36,13 @@ def _run(arguments: argparse.Namespace) -> int:
     joint = joint_of(job, arguments.option)
     owner = read_climate(arguments.owner) if arguments.owner else climate_of(joint.values)
     year = find_year(joint.stated, owner, cut=_cut(arguments))
+    units = units_of(arguments, job.units)
     if arguments.svg:
-        write_text(arguments.svg, draw_year(year, name=joint.name))
+        write_text(arguments.svg, draw_year(year, name=joint.name, units=units))
     if arguments.json:
         record = year_record(year, name=joint.name)
         write_text(arguments.json, json.dumps(record, indent=1) + "\n")
-    lines = year_lines(year, name=joint.name, units=units_of(arguments, job.units))
+    lines = year_lines(year, name=joint.name, units=units)
     print("\n".join(lines))
     return {True: 0, False: 1, None: 3}[year.met]
 

@@ -23,13 +23,14 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "--wish", metavar="PERCENT", type=float, default=1.0, help="failure share to come down to"
     )
     parser.add_argument(
-        "--general", choices=("f", "m", "c"), help="ISO 2768-1 class where nothing else is stated"
+        "--general",
+        choices=("none", "f", "m", "c"),
+        help="ISO 2768-1 class where nothing else is stated (else as the job says: shop.general)",
     )
     parser.add_argument(
         "--shape",
         choices=("uniform", "triangular", "normal"),
-        default="uniform",
-        help="how dimensions spread between their limits",
+        help="how dimensions spread between their limits (else as the job says: shop.spread)",
     )
     parser.add_argument(
         "--spread", metavar="KEY=SHAPE", action="append", default=[],
@@ -62,7 +63,7 @@ def _run(arguments: argparse.Namespace) -> int:
     dims = dimensions(
         joint,
         general=arguments.general,
-        shape=Shape(arguments.shape),
+        shape=Shape(arguments.shape) if arguments.shape else None,
         shapes=_shapes(arguments.spread),
         instead=_limits(arguments.limits, job.units),
     )

@@ -7,7 +7,7 @@ import json
 from pathlib import Path
 
 from .choose import add_steps, joint_of, span, steps_of, write_text
-from .command import Command, add_job, add_units, units_of
+from .command import Command, add_job, add_units, progress_here, units_of
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -37,7 +37,7 @@ def _run(arguments: argparse.Namespace) -> int:
 
     job = read_job(arguments.job)
     joint = joint_of(job, arguments.option)
-    steps = steps_of(arguments, job.units)
+    steps = steps_of(arguments, joint, job.units)
     kind = Kind.ANGLE if arguments.over == "angle" else Kind.LENGTH
     window = find_window(
         joint.stated,
@@ -45,14 +45,14 @@ def _run(arguments: argparse.Namespace) -> int:
         x_range=span(arguments.depth, kind=Kind.LENGTH, bare=job.units, name="--depth"),
         y_range=span(arguments.range, kind=kind, bare=job.units, name="--range"),
     )
-    conflicts = find_conflicts(window)
+    conflicts = find_conflicts(window, progress=progress_here())
+    units = units_of(arguments, job.units)
     if arguments.svg:
-        drawn = draw_window(window, name=joint.name, steps=steps, conflicts=conflicts)
+        drawn = draw_window(window, name=joint.name, steps=steps, conflicts=conflicts, units=units)
         write_text(arguments.svg, drawn.svg)
     if arguments.json:
         record = window_record(window, name=joint.name)
         write_text(arguments.json, json.dumps(record, indent=1) + "\n")
-    units = units_of(arguments, job.units)
     lines = window_lines(window, name=joint.name, units=units, steps=steps)
     print("\n".join([*lines, *conflict_lines(conflicts, units)]))
     return 0 if not window.empty else 1

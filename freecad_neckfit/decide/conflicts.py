@@ -14,6 +14,7 @@ from ..job.arrays import FloatArray
 from ..job.quantity import Kind, Units
 from ..job.show import show_value
 from .demands import DEMANDS, Demand
+from .progress import Progress, tell
 from .window import Window, find_window
 
 MOST = 3
@@ -41,10 +42,11 @@ class Conflict:
         return len(self.demands), gravest, -least
 
 
-def find_conflicts(window: Window) -> tuple[Conflict, ...]:
+def find_conflicts(window: Window, *, progress: Progress | None = None) -> tuple[Conflict, ...]:
     """The smallest sets of demands, of one to three, that exclude one another over the window.
 
     Empty where there is a window. Sets of three are looked for where no smaller one is found.
+    Raises Stopped where ``progress`` says so.
     """
     if not window.empty:
         return ()
@@ -53,12 +55,16 @@ def find_conflicts(window: Window) -> tuple[Conflict, ...]:
     for size in range(1, MOST + 1):
         if size == MOST and found:
             break
-        found += [
-            rows
-            for rows in _suspects(holds, size, found)
-            if _part(window, rows).empty
-        ]  # fmt: skip
+        suspects = list(_suspects(holds, size, found))
+        for n, rows in enumerate(suspects):
+            tell(progress, n / len(suspects), f"looking at {_named(window, rows)}")
+            if _part(window, rows).empty:
+                found.append(rows)
     return tuple(sorted((_conflict(window, rows) for rows in found), key=lambda c: c.rank))
+
+
+def _named(window: Window, rows: Sequence[int]) -> str:
+    return " and ".join(DEMANDS[window.field.rows[row]].check.title for row in rows)
 
 
 def _suspects(

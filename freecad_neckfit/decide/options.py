@@ -13,12 +13,28 @@ from ..fit.check import Check, Gravity
 from ..fit.checks import ALL
 from ..fit.verdict import ROUNDING, margin
 from ..job.parameters import ALL as PARAMETERS
+from ..job.parameters import ROLES
 from ..job.quantity import Kind, Units
 from ..job.show import compact_length, show_value
+from .progress import Progress, tell
 
 FITS, DOES_NOT, UNSURE = "fits", "DOES NOT FIT", "not decided"
 SAME = 0.005
 """Figures that differ by less, in their unit, do not count as different."""
+NOTHING = "-"
+"""What stands where a joint has no such thing."""
+UNJUDGED = ("job", "shop")
+"""Groups that say nothing of the joint itself."""
+SWITCHES: dict[str, tuple[str, tuple[Any, ...]]] = {
+    "plate": ("plate.cover", ("none",)),
+    "shim": ("shim.make", ("none",)),
+    "bridge.recess": ("bridge.mount", ("top", "plate")),
+    "neck.binding_width": ("neck.binding", (0.0,)),
+    **{f"pickup_{role}": (f"pickup_{role}.fitted", (False,)) for role in ROLES},
+}
+"""Parameters, or whole groups, that say nothing where another one has one of these values."""
+MOST_LISTED = 6
+"""Lists of so many values are shown whole."""
 
 
 @dataclass(frozen=True)
@@ -106,6 +122,24 @@ class Comparison:
     rows: tuple[Row, ...] = field(default=())
 
 
+class JointLike(Protocol):
+    """A joint to judge: see ``job.joint``."""
+
+    @property
+    def name(self) -> str: ...
+    @property
+    def stated(self) -> Mapping[str, Any]: ...
+
+
+def columns(joints: Sequence[JointLike], *, progress: Progress | None = None) -> list[Column]:
+    """Judge joints by closed forms. Raises Stopped where ``progress`` says so."""
+    found = []
+    for n, joint in enumerate(joints):
+        tell(progress, n / len(joints), f"judging {joint.name}")
+        found.append(column(joint.name, joint.stated))
+    return found
+
+
 def column(name: str, stated: Mapping[str, Any]) -> Column:
     """Judge one joint by closed forms."""
     case = Case(stated)
@@ -159,35 +193,82 @@ def _reason(c: Column, units: Units) -> str:
 def _stated(columns: Sequence[Column], units: Units) -> list[Row]:
     rows = []
     for key, p in PARAMETERS.items():
-        values = [c.values[key] for c in columns]
-        if key.startswith("job.") or all(_alike(values[0], v) for v in values[1:]):
+        if p.group in UNJUDGED:
+            continue
+        values = [c.values[key] if _counts(key, c.values) else None for c in columns]
+        there = [v for v in values if v is not None]
+        # Where there is no plate, the row of the plate itself says so.
+        if all(_alike(there[0], v) for v in there[1:]):
             continue
         cells = tuple(_stated_cell(v, values[0], p.kind, units) for v in values)
-        rows.append(Row("stated", key.replace(".", " ").replace("_", " "), cells, p.kind.unit))
+        if not _look_alike(cells):
+            rows.append(Row("stated", key.replace(".", " ").replace("_", " "), cells, p.kind.unit))
     return rows
 
 
+def _counts(key: str, values: Mapping[str, Any]) -> bool:
+    """Whether a parameter says anything of this joint: no plate has a thickness that is none."""
+    group = key.partition(".")[0]
+    switch, off = SWITCHES.get(key) or SWITCHES.get(group) or ("", ())
+    return key == switch or not switch or values[switch] not in off
+
+
+def _look_alike(cells: Sequence[Cell]) -> bool:
+    """Whether a reader would see no difference."""
+    return len({(cell.text, cell.unmet) for cell in cells}) == 1
+
+
 def _alike(a: Any, b: Any) -> bool:
-    if isinstance(a, str | bool) or a is None or b is None:
+    if isinstance(a, str | bool):
         return bool(a == b)
     first, second = np.asarray(a, dtype=float), np.asarray(b, dtype=float)
     return bool(np.array_equal(first, second, equal_nan=True))
 
 
 def _stated_cell(value: Any, base: Any, kind: Kind, units: Units) -> Cell:
-    if isinstance(value, np.ndarray) and value.ndim:
-        return Cell(f"{value.size} values")
-    if value is None or kind is Kind.POINTS:
-        return Cell("" if value is None else f"{len(value)} points")
-    if not kind.is_measured:
-        return Cell(value if isinstance(value, str) else show_value(value, kind=kind, units=units))
-    number, first = float(value), float(base)
+    if value is None:
+        return Cell(NOTHING)
+    if not kind.is_measured or np.ndim(value):
+        return Cell(_words(value, base, kind, units))
+    number = float(value)
+    if base is None:
+        return Cell(_amount(number, kind, units), number=number)
+    first = float(base)
     return Cell(
         _amount(number, kind, units),
         _delta(number, first, kind, units),
         number=number,
         change=number - first,
     )
+
+
+def _words(value: Any, base: Any, kind: Kind, units: Units) -> str:
+    """A choice, a flag, a list or an outline as a builder says it."""
+    if kind is Kind.FLAG:
+        return "yes" if value else "no"
+    if isinstance(value, str):
+        return value
+    if kind is Kind.POINTS:
+        return show_value(value, kind=kind, units=units) + _elsewhere(value, base)
+    if np.ndim(value):
+        return _listed(value, kind, units) + _elsewhere(value, base)
+    return show_value(value, kind=kind, units=units)
+
+
+def _listed(values: Any, kind: Kind, units: Units) -> str:
+    """A list as far as a cell has room for it: its values, or how many and from where to where."""
+    if not values.size:
+        return "none"
+    if values.size <= MOST_LISTED:
+        return ", ".join(_amount(float(v), kind, units) for v in values)
+    low, high = (_amount(float(v), kind, units) for v in (values.min(), values.max()))
+    return f"{values.size} values, {low} to {high}"
+
+
+def _elsewhere(value: Any, base: Any) -> str:
+    """What tells lists apart that are too long to be shown whole."""
+    is_short = isinstance(value, np.ndarray) and value.size <= MOST_LISTED
+    return "" if is_short or base is None or _alike(value, base) else " (others)"
 
 
 def _figures(columns: Sequence[Column], units: Units) -> list[Row]:
@@ -197,7 +278,8 @@ def _figures(columns: Sequence[Column], units: Units) -> list[Row]:
         if not _differ(figures):
             continue
         cells = tuple(_figure_cell(f, figures[0], check.unit, units) for f in figures)
-        rows.append(Row("figures", check.title, cells, check.unit.unit))
+        if not _look_alike(cells):
+            rows.append(Row("figures", check.title, cells, check.unit.unit))
     return rows
 
 
@@ -211,7 +293,7 @@ def _differ(figures: Sequence[Figure]) -> bool:
 
 def _figure_cell(figure: Figure, base: Figure, kind: Kind, units: Units) -> Cell:
     if figure.value is None:
-        return Cell("-" if figure.known else "not checked")
+        return Cell(NOTHING if figure.known else "not checked")
     return Cell(
         _amount(figure.value, kind, units),
         "" if base.value is None else _delta(figure.value, base.value, kind, units),

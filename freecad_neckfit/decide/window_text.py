@@ -38,12 +38,12 @@ def _at_own_second(window: Window, units: Units, steps: Steps) -> list[str]:
         return [f"At {own} no depth works."]
     said = " and ".join(f"{_x(low, units)} to {_x(high, units)}" for low, high in stretches)
     lines = [f"Depths that work at {own}: {said}"]
-    named = [m for m in named_marks(steps) if _within(m.depth, stretches)]
+    named = [m for m in named_marks(steps, units) if _within(m.depth, stretches)]
     marks, told = [m.name for m in named], [m.depth for m in named]
     for low, high in stretches:
         marks += [m.name for m in sixty_fourths(low, high) if not np.isclose(m.depth, told).any()]
         if units is Units.MM:
-            marks += [f"{d:g} mm" for d in whole_steps(low, high, steps.depth)]
+            marks += [f"{round(d, 3):g} mm" for d in whole_steps(low, high, steps.depth)]
     if len(marks) > 12:
         marks = [*marks[:11], f"… {len(marks) - 11} more"]
     lines.append(f"  among them: {'; '.join(marks) or 'none that the shop prefers'}")

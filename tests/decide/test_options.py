@@ -5,6 +5,7 @@ import io
 from html.parser import HTMLParser
 from pathlib import Path
 
+import numpy as np
 import pytest
 
 from freecad_neckfit.decide.options import column, compare
@@ -56,6 +57,51 @@ def test_only_what_differs_is_shown(columns, table):
     assert [r.group for r in alone.rows] == ["verdict", "verdict"]
     twice = compare([columns[0], columns[0]], units=Units.MM)
     assert len(twice.rows) == 2
+
+
+def test_every_row_shows_a_difference_in_words_that_a_builder_uses(table):
+    for each in table.rows:
+        if each.group != "verdict":
+            assert len({(cell.text, cell.unmet) for cell in each.cells}) > 1, each.title
+        assert not {"true", "false"} & {cell.text for cell in each.cells}, each.title
+    under = row(table, "plate under overhang").cells
+    assert [cell.text for cell in under[:3]] == ["yes", "-", "yes"]
+    assert {cell.text for cell in under} == {"yes", "no", "-"}
+    # A joint without a plate has no thickness of one.
+    assert row(table, "plate thickness").cells[1].text == "-"
+    # The plates that there are have one clearance, which is no difference.
+    assert "plate clearance" not in {each.title for each in table.rows}
+
+
+def test_differences_too_small_to_be_seen_are_no_rows(job):
+    base = job.base.stated
+    near = base | {"pocket.depth": base["pocket.depth"] + 0.0004}
+    found = compare([column("one", base), column("other", near)], units=Units.MM)
+    assert [each.title for each in found.rows] == ["verdict", "first reason"]
+
+
+def test_lists_are_told_by_their_values(job):
+    base = job.base.stated
+    moved = base | {"strings.compensation": [1.0, 1.2, 1.6, 1.4, 2.0, 2.6],
+                    "shop.stops": [15.0], "screws.lengths_stocked": [30.0, 35.0, 40.0]}  # fmt: skip
+    moved = {k: np.array(v) if isinstance(v, list) else v for k, v in moved.items()}
+    found = compare([column("one", base), column("other", moved)], units=Units.MM)
+    strings = row(found, "strings compensation").cells
+    assert strings[1].text == "1.00 mm, 1.20 mm, 1.60 mm, 1.40 mm, 2.00 mm, 2.60 mm"
+    stock = row(found, "screws lengths stocked").cells
+    assert [cell.text for cell in stock] == [
+        "7 values, 35.00 mm to 55.00 mm", "30.00 mm, 35.00 mm, 40.00 mm",
+    ]  # fmt: skip
+    # What the shop can set is no difference between joints.
+    assert not [each.title for each in found.rows if each.title.startswith("shop")]
+    points = [(-60.0, -40.0), (300.0, -120.0), (300.0, 120.0), (-60.0, 40.0)]
+    other = [(x, 0.9 * y if x < 0 else y) for x, y in points]
+    first, second = (
+        base | {"body.outline": "points", "body.outline_points": p} for p in (points, other)
+    )
+    found = compare([column("one", first), column("other", second)], units=Units.MM)
+    outline = row(found, "body outline points").cells
+    assert outline[1].text == f"{outline[0].text} (others)"
 
 
 def test_figures_and_differences_are_those_of_the_checks(job, table):

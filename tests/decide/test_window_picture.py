@@ -11,6 +11,7 @@ from freecad_neckfit.decide.pictures.window import draw_window
 from freecad_neckfit.decide.shop import Steps, sixty_fourths, whole_steps
 from freecad_neckfit.decide.window import find_window
 from freecad_neckfit.decide.window_text import window_lines, window_record
+from freecad_neckfit.fit.case import Case
 from freecad_neckfit.job.quantity import Units
 from freecad_neckfit.job.read import read_job
 
@@ -72,6 +73,40 @@ def test_router_stops_are_marked(window):
     assert "router stop 15.6 mm" in words(draw_window(window, name="a", steps=steps).svg)
     said = "\n".join(window_lines(window, name="a", units=Units.MM, steps=steps))
     assert "router stop 15.6 mm" in said
+
+
+def test_the_picture_counts_in_the_units_of_the_reader(job, window):
+    said = words(draw_window(window, name="a", units=Units.INCH).svg)
+    assert "pocket depth [in]" in said
+    assert "0.610 in deep" in said
+    assert " mm" not in said
+    plate = find_window(job.base.stated, second="plate")
+    said = words(draw_window(plate, name="a", units=Units.INCH).svg)
+    assert "cover plate's thickness [in]" in said
+
+
+@pytest.mark.parametrize(
+    ("second", "value", "set_to"), [("angle", 0.13, 0.15), ("shim", 0.33, 0.3), ("plate", 2.1, 2.0)]
+)
+def test_the_shop_has_a_step_along_each_axis(job, second, value, set_to):
+    said = {"shop.step_depth": 0.25, "shop.step_angle": 0.05, "shop.step_shim": 0.15,
+            "shop.step_plate": 0.4}  # fmt: skip
+    window = find_window(job.base.stated | said, second=second)
+    steps = Steps.of(Case(job.base.stated | said).values)
+    assert window.y.name == second
+    assert steps.nearest(second, value) == pytest.approx(set_to)
+    assert steps.nearest("depth", 15.6) == pytest.approx(15.5)
+    own = {"angle": "0.05°", "shim": "0.15 mm", "plate": "0.40 mm"}[second]
+    said = words(draw_window(window, name="a", steps=steps).svg)
+    assert f"steps of the shop, 0.25 mm and {own}" in said
+
+
+def test_a_shop_with_stops_can_set_these_depths_alone(job):
+    values = Case(job.base.stated | {"shop.stops": np.array([17.0, 15.3, 16.1])}).values
+    steps = Steps.of(values)
+    assert steps.stops == (15.3, 16.1, 17.0)
+    assert steps.nearest("depth", 15.8) == 16.1
+    assert Steps.of(Case(job.base.stated).values) == Steps()
 
 
 def test_depths_that_the_shop_can_set():

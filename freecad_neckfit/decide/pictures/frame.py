@@ -46,20 +46,20 @@ class Frame:
         """Whether values lie within the chart."""
         return self.x[0] <= x <= self.x[1] and self.y[0] <= y <= self.y[1]
 
-    def draw_x(self, sheet: Sheet, title: str, *, places: int | None = None) -> None:
-        """Ticks and title below."""
+    def draw_x(self, sheet: Sheet, title: str, *, unit: float = 1.0) -> None:
+        """Ticks and title below; ``unit``: size of the unit that they count in."""
         bottom = self.top + self.height
-        for value, text in ticks(*self.x, most=9, places=places):
-            at, _ = self.place(value, self.y[0])
+        for value, text in ticks(self.x[0] / unit, self.x[1] / unit, most=9):
+            at, _ = self.place(value * unit, self.y[0])
             sheet.line([(at, bottom), (at, bottom + 5)])
             sheet.words((at, bottom + 18), text, anchor="middle")
         middle = self.left + self.width / 2
         sheet.words((middle, bottom + 37), title, anchor="middle", size=13)
 
-    def draw_y(self, sheet: Sheet, title: str, *, most: int = 8) -> None:
-        """Ticks and title at the left."""
-        for value, text in ticks(*self.y, most=most):
-            _, at = self.place(self.x[0], value)
+    def draw_y(self, sheet: Sheet, title: str, *, most: int = 8, unit: float = 1.0) -> None:
+        """Ticks and title at the left; ``unit``: size of the unit that they count in."""
+        for value, text in ticks(self.y[0] / unit, self.y[1] / unit, most=most):
+            _, at = self.place(self.x[0], value * unit)
             sheet.line([(self.left - 5, at), (self.left, at)])
             sheet.line([(self.left, at), (self.left + self.width, at)], colour="#DDDDDD", width=0.6)
             sheet.words((self.left - 9, at + 4), text, anchor="end")
@@ -73,14 +73,12 @@ class Frame:
         sheet.line(points, colour=INK, width=1.0)
 
 
-def ticks(
-    low: float, high: float, *, most: int, places: int | None = None
-) -> list[tuple[float, str]]:
+def ticks(low: float, high: float, *, most: int) -> list[tuple[float, str]]:
     """Round values from ``low`` to ``high``, at most about ``most``, and how each is written."""
     rough = (high - low) / max(most, 1)
     size = 10.0 ** math.floor(math.log10(rough))
     step = next(size * m for m in (1, 2, 5, 10) if size * m >= rough * (1 - 1e-9))
-    decimals = max(0, -math.floor(math.log10(step) + 1e-9)) if places is None else places
+    decimals = max(0, -math.floor(math.log10(step) + 1e-9))
     first = math.ceil(low / step - 1e-9)
     last = math.floor(high / step + 1e-9)
     return [(k * step, f"{k * step + 0.0:.{decimals}f}") for k in range(first, last + 1)]

@@ -41,12 +41,14 @@ def draw_window(
     steps: Steps | None = None,
     tried: tuple[float, float] | None = None,
     conflicts: Sequence[Conflict] = (),
+    units: Units = Units.MM,
 ) -> Picture:
     """Draw the window of the joint called ``name``, close up around it and the joint itself.
 
-    ``tried``: another place that is marked as well. ``conflicts``: what is told where there is
-    no window.
+    ``steps``: what the shop can set. ``tried``: another place that is marked as well.
+    ``conflicts``: what is told where there is no window. ``units``: of lengths.
     """
+    steps = steps or Steps()
     x, y = view(window)
     frame = Frame(74.0, 96.0, 500.0, 388.0, x, y)
     sheet = Sheet(WIDTH, HEIGHT, title=f"{name}: where every demand holds")
@@ -54,16 +56,24 @@ def draw_window(
     sheet.box(frame.left, frame.top, frame.width, frame.height, fill=OUTSIDE)
     sheet.areas((frame.places(p) for p in window.region.polygons if _seen(p, frame)), fill=WITHIN)
     tell_zones(sheet, window, frame)
-    _marks(sheet, frame, steps or Steps())
+    _marks(sheet, frame, window, steps, units)
     bounds = _bounds(sheet, window, frame)
     _mark(sheet, frame, window.chosen, "as stated")
     if tried is not None:
         _mark(sheet, frame, tried, "tried")
     frame.edge(sheet)
-    frame.draw_x(sheet, f"{window.x.title} [mm]")
-    frame.draw_y(sheet, f"{window.y.title} [{window.y.kind.unit}]")
-    _legend(sheet, window, bounds, conflicts)
+    for axis, draw in ((window.x, frame.draw_x), (window.y, frame.draw_y)):
+        symbol, unit = _unit(axis.kind, units)
+        draw(sheet, f"{axis.title} [{symbol}]", unit=unit)
+    _legend(sheet, window, bounds, conflicts, units)
+    _tell_steps(sheet, window, steps, units)
     return Picture(sheet.text(), frame)
+
+
+def _unit(kind: Kind, units: Units) -> tuple[str, float]:
+    """Symbol and size of the unit that an axis counts in."""
+    is_inch = kind is Kind.LENGTH and units is Units.INCH
+    return (units.value, INCH) if is_inch else (kind.unit, 1.0)
 
 
 def view(window: Window) -> tuple[tuple[float, float], tuple[float, float]]:
@@ -100,14 +110,15 @@ def _head(sheet: Sheet, window: Window, name: str) -> None:
     sheet.words((22, 54), said, size=14)
 
 
-def _marks(sheet: Sheet, frame: Frame, steps: Steps) -> None:
-    """Depths that the shop prefers: its steps below, 64ths along the top, named ones as lines."""
+def _marks(sheet: Sheet, frame: Frame, window: Window, steps: Steps, units: Units) -> None:
+    """What the shop can set: its steps within the frame, 64ths on top, named depths as lines."""
     top, bottom = frame.top, frame.top + frame.height
-    whole = whole_steps(*frame.x, steps.depth)
-    if len(whole) * CLOSEST < frame.width:
-        for depth in whole:
-            at, _ = frame.place(depth, frame.y[0])
-            sheet.line([(at, bottom - 4), (at, bottom)], colour=FAINT)
+    for depth in _few(whole_steps(*frame.x, steps.depth), frame.width):
+        at, _ = frame.place(depth, frame.y[0])
+        sheet.line([(at, bottom - 5), (at, bottom)], colour=FAINT)
+    for value in _few(whole_steps(*frame.y, steps.along(window.y.name)), frame.height):
+        _, at = frame.place(frame.x[0], value)
+        sheet.line([(frame.left, at), (frame.left + 5, at)], colour=FAINT)
     marks = sixty_fourths(*frame.x)
     room = frame.width / max(len(marks), 1)
     every = 1 if room > 44 else (2 if room > 22 else 4)
@@ -118,13 +129,25 @@ def _marks(sheet: Sheet, frame: Frame, steps: Steps) -> None:
             said = mark.name.removesuffix(" in")
             sheet.words((at, top - 8), said, anchor="middle", size=10, colour="#555555")
     sheet.words((frame.left + frame.width + 22, top - 8), "inch", size=10, colour="#555555")
-    for mark in named_marks(steps):
+    for mark in named_marks(steps, units):
         if frame.x[0] < mark.depth < frame.x[1]:
             at, _ = frame.place(mark.depth, frame.y[0])
             sheet.line([(at, top), (at, bottom)], colour=FAINT, dash="2 4")
             sheet.words(
                 (at + 12, bottom - 6), mark.name, size=10, turn=-90, colour="#555555", halo=PAPER
             )
+
+
+def _few(values: tuple[float, ...], room: float) -> tuple[float, ...]:
+    """The values, or none where their marks would stand too close."""
+    return values if len(values) * CLOSEST < room else ()
+
+
+def _tell_steps(sheet: Sheet, window: Window, steps: Steps, units: Units) -> None:
+    depth = compact_length(steps.depth, units=units)
+    other = show_value(steps.along(window.y.name), kind=window.y.kind, units=units)
+    said = f"Small ticks inside the frame: steps of the shop, {depth} and {other.split(' (')[0]}"
+    sheet.words((74, HEIGHT - 14), said, size=11, colour="#555555")
 
 
 def _bounds(sheet: Sheet, window: Window, frame: Frame) -> list[Demand]:
@@ -177,7 +200,7 @@ def _mark(sheet: Sheet, frame: Frame, at: tuple[float, float], said: str) -> Non
 
 
 def _legend(
-    sheet: Sheet, window: Window, bounds: list[Demand], conflicts: Sequence[Conflict]
+    sheet: Sheet, window: Window, bounds: list[Demand], conflicts: Sequence[Conflict], units: Units
 ) -> None:
     left, y = 600.0, 108.0
     if bounds:
@@ -192,25 +215,25 @@ def _legend(
             y += 15
         y += 9
     if conflicts:
-        y = _exclude(sheet, conflicts[0], left, y)
+        y = _exclude(sheet, conflicts[0], left, y, units)
     y += 8
     sheet.words((left, y), "As stated", size=14, bold=True)
     y += 20
-    for line in stated_lines(window):
+    for line in stated_lines(window, units):
         for part in wrapped(line, 38):
             sheet.words((left, y), part, size=12)
             y += 15
         y += 3
 
 
-def _exclude(sheet: Sheet, conflict: Conflict, left: float, y: float) -> float:
+def _exclude(sheet: Sheet, conflict: Conflict, left: float, y: float, units: Units) -> float:
     """What excludes what, in the column beside the chart."""
     single = len(conflict.demands) == 1
     heading = "Not to be met anywhere" if single else "These exclude one another"
     sheet.words((left, y), heading, size=14, bold=True)
     y += 22
     for demand, short in zip(conflict.demands, conflict.shortfalls, strict=True):
-        lines = wrapped(f"{demand.complaint}, {shortfall(demand, short, Units.MM)}", 36)
+        lines = wrapped(f"{demand.complaint}, {shortfall(demand, short, units)}", 36)
         sheet.dot((left + 4, y - 4), 3, fill=INK)
         for line in lines:
             sheet.words((left + 14, y), line, size=12)

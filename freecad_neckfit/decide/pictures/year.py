@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 
+from ...job.quantity import Units
 from ..climate import MONTHS
+from ..shop import INCH
 from ..year import Curve, Year
 from .frame import Frame
 from .svg import DASHES, FAINT, INK, LINES, WITHIN, Sheet
@@ -12,7 +16,7 @@ from .svg import DASHES, FAINT, INK, LINES, WITHIN, Sheet
 LEFT, WIDTH, HEIGHT, GAP = 84.0, 590.0, 130.0, 62.0
 
 
-def draw_year(year: Year, *, name: str) -> str:
+def draw_year(year: Year, *, name: str, units: Units = Units.MM) -> str:
     """Draw moisture and every curve by month as SVG; the blue band is what the limits allow."""
     total = 80 + (len(year.curves) + 1) * (HEIGHT + GAP) + 14
     sheet = Sheet(860.0, total, title=f"{name} through the year")
@@ -24,9 +28,20 @@ def draw_year(year: Year, *, name: str) -> str:
         (22, 54), f"Cut at {year.cut:.1f} % moisture. Blue: what the limits allow.", size=13
     )
     moisture = Curve("moisture of the wood", "moisture", "%", year.cut, year.moisture, 6.0, 14.0)
-    for n, curve in enumerate((moisture, *year.curves)):
+    for n, curve in enumerate((moisture, *(_in_units(c, units) for c in year.curves))):
         _chart(sheet, curve, 84 + n * (HEIGHT + GAP), LINES[n % 7], DASHES[n % 7])
     return sheet.text()
+
+
+def _in_units(curve: Curve, units: Units) -> Curve:
+    """The curve in the units that the reader has set."""
+    if curve.unit != "mm" or units is Units.MM:
+        return curve
+    low, high = (None if limit is None else limit / INCH for limit in (curve.low, curve.high))
+    return replace(
+        curve, unit=units.value, now=curve.now / INCH, values=curve.values / INCH,
+        low=low, high=high,
+    )  # fmt: skip
 
 
 def _chart(sheet: Sheet, curve: Curve, top: float, colour: str, dash: str) -> None:
@@ -65,7 +80,8 @@ def _band(sheet: Sheet, frame: Frame, curve: Curve) -> None:
         if limit is not None:
             _, y = frame.place(0.0, limit)
             sheet.line([(left, y), (right, y)], colour=INK, width=1.0, dash="6 3")
-            sheet.words((right + 8, y + 4), f"{word} {limit:.2f}", size=11)
+            places = 3 if curve.unit == Units.INCH.value else 2
+            sheet.words((right + 8, y + 4), f"{word} {limit:.{places}f}", size=11)
 
 
 def _runs(curve: Curve) -> list[list[int]]:

@@ -64,25 +64,34 @@ def dimensions(
     *,
     general: str | None = None,
     shapes: Mapping[str, Shape] | None = None,
-    shape: Shape = Shape.UNIFORM,
+    shape: Shape | None = None,
     instead: Mapping[str, Limits] | None = None,
 ) -> tuple[Dimension, ...]:
     """The dimensions of a joint that vary and that any demand reads.
 
     Limits are those that ``instead`` or the job states, else those declared, else those of the
-    ``general`` tolerance class f, m or c (ISO 2768-1) on whatever else the shop makes. ``shapes``:
-    by parameter, others as ``shape``. Raises BadInput for an unknown key or class.
+    ``general`` tolerance class f, m or c (ISO 2768-1) on whatever else the shop makes: "none" for
+    none, None for what the job says of its shop. ``shapes``: by parameter, over those that the job
+    states; others as ``shape``, or as the job says of its shop. Raises BadInput for an unknown key
+    or class.
     """
-    limits = {**_general(job, general), **job.tolerances, **(instead or {})}
-    wanted = {**(shapes or {})}
+    limits = {**limits_of(job, general=general), **(instead or {})}
+    wanted = {**{key: Shape(word) for key, word in job.spreads.items()}, **(shapes or {})}
+    usual = Shape(job.values["shop.spread"]) if shape is None else shape
     for key in (*wanted, *(instead or {})):
         if key not in ALL or not ALL[key].kind.is_measured:
             raise BadInput(f"{key!r} is no dimension of a joint; see the table of parameters.")
     found = []
     for key, (lower, upper) in limits.items():
         if key in READ and upper > lower:
-            found += _spread(job, key, (lower, upper), wanted.get(key, shape))
+            found += _spread(job, key, (lower, upper), wanted.get(key, usual))
     return tuple(found)
+
+
+def limits_of(job: Job, *, general: str | None = None) -> dict[str, Limits]:
+    """Limit deviations by key: stated, declared, or of a general class; see ``dimensions``."""
+    word = str(job.values["shop.general"]) if general is None else general
+    return {**(_general(job, word) if word != "none" else {}), **job.tolerances}
 
 
 def _spread(job: Job, key: str, limits: Limits, shape: Shape) -> list[Dimension]:
@@ -94,9 +103,7 @@ def _spread(job: Job, key: str, limits: Limits, shape: Shape) -> list[Dimension]
     return [Dimension(key, float(v), *limits, shape, n) for n, v in enumerate(value)]
 
 
-def _general(job: Job, tolerance_class: str | None) -> dict[str, Limits]:
-    if tolerance_class is None:
-        return {}
+def _general(job: Job, tolerance_class: str) -> dict[str, Limits]:
     found: dict[str, Limits] = {}
     for key, p in ALL.items():
         made_here = p.group in GENERAL_GROUPS and key in READ and not p.many

@@ -21,6 +21,17 @@ MOST = 8
 """Lines of each list."""
 
 
+EXPLAINED = (
+    "fails:  share of the joints drawn in which the demand is not met",
+    "middle: room left to the limit with every dimension in the middle of its limits;",
+    "        negative where the demand is not met, in mm unless another unit stands there",
+    "RSS:    the same, less the root of the sum of the squares of what each dimension's",
+    "        limits can shift it: what remains in most joints",
+    "worst:  the same with every dimension at its worse limit at once",
+)
+"""What the columns mean."""
+
+
 def report_lines(
     name: str, linear: Linear, simulation: Simulation, steps: Sequence[Step],
     alone: Sequence[Step], *, wish: float, units: Units,
@@ -37,6 +48,8 @@ def report_lines(
         f"  {'demand':<57}{'fails':>9}{'middle':>10}{'RSS':>10}{'worst':>10}",
     ]
     lines += _demands(linear, simulation, units) or ["  no demand fails within these limits"]
+    if len(lines) > 3 and (simulation.failed > 0).any():
+        lines += ["", *(f"  {line}" for line in EXPLAINED)]
     lines += ["", "What matters most (share of the failures that it explains alone):"]
     lines += _influences(simulation, units)
     lines += ["", *_tighten(simulation, steps, alone, wish, units)]

@@ -43,8 +43,8 @@ def _told(title: str, joint: Joint, make: Callable[[str, Joint], Section]) -> Se
 
 
 def _window(title: str, joint: Joint) -> Section:
-    window, steps = find_window(joint.job.stated), Steps()
-    drawn = draw_window(window, name=joint.name, steps=steps)
+    window, steps = find_window(joint.job.stated), Steps.of(joint.values)
+    drawn = draw_window(window, name=joint.name, steps=steps, units=joint.units)
     lines = window_lines(window, name=joint.name, units=joint.units, steps=steps)
     return Section(title, lines=lines, pictures=[Picture(title, svg=drawn.svg)])
 
@@ -62,5 +62,5 @@ def _tolerances(title: str, joint: Joint) -> Section:
 def _seasons(title: str, joint: Joint) -> Section:
     year = find_year(joint.job.stated, climate_of(joint.values))
     lines = year_lines(year, name=joint.name, units=joint.units)
-    picture = draw_year(year, name=joint.name)
+    picture = draw_year(year, name=joint.name, units=joint.units)
     return Section(title, lines=lines, pictures=[Picture(title, svg=picture)])

@@ -20,7 +20,7 @@ from freecad_neckfit.job.resolve import complete
 
 WILD_SHARE = 0.02
 """Share of the numeric parameters that are drawn from their whole permitted range."""
-NEVER_WILD = {"limits", "wood", "climate", "job"}
+NEVER_WILD = {"limits", "wood", "climate", "job", "shop"}
 OPTIONS = (
     "angle",
     "negative angle",

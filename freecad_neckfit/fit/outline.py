@@ -48,18 +48,28 @@ class Outline:
         inside = np.where(x > self.meet, rounded, self.side(x))
         return np.where(x > self.end, 0.0, inside)
 
-    def farthest(self, *, x: Array, y: Array, radius: Array = 0.0, squeeze: Array = 1.0) -> Array:
+    def farthest(
+        self,
+        *,
+        x: Array,
+        y: Array,
+        radius: Array = 0.0,
+        squeeze: Array = 1.0,
+        until: Array = np.inf,
+    ) -> Array:
         """How far [mm] a point or arc lies outside the end, its corner and the side's line there.
 
         Negative: how deep inside it lies. The arc has its centre at (x, y) and looks shorter
-        along X by ``squeeze`` (it lies aslant). Exact for a point; for an arc within 0.001 as
-        long as the slant stays below 6°.
+        along X by ``squeeze`` (it lies aslant). It runs from straight ahead until it is square to
+        a side whose half width grows by ``until`` per mm of X; where it ends before it faces this
+        outline's side, its last point is for the caller to ask. Exact for a point; for an arc
+        within 0.001 as long as the slant stays below 6°.
         """
         right, up = x - self.arc_x, y - self.arc_y
         past_end = right + radius * squeeze - self.radius
         past_side = (y - self.side(x)) / self.stretch + radius
-        far = np.maximum(past_end, past_side)
-        cornered = (up > 0) & (right + self.lean * up > 0)
+        far = np.maximum(past_end, np.where(until < self.taper, -np.inf, past_side))
+        cornered = (up > 0) & (right + np.minimum(self.lean, until) * up > 0)
         if not np.any(cornered):
             return far
         away = np.sqrt(np.square(right) + np.square(up))

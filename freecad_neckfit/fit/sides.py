@@ -109,16 +109,18 @@ def _end_room_at(case: Case, around: Outline, *, z: Array, level: bool, leaning:
     heel = case.once(heel_outline)
     is_round = case["neck.heel_end"] == "round"
     x, y = (heel.meet, heel.side(heel.meet)) if is_round else (heel.arc_x, heel.arc_y)
+    slant = seated.cos
     if level:
-        at_corner = np.clip(
-            z - x * seated.sin / seated.cos, case["neck.heel_edge"], case["neck.glue_line"]
-        )
-        z = np.where(z < case["neck.glue_line"], at_corner, z)
+        glue = case["neck.glue_line"]
+        at_corner = np.clip(z - x * seated.sin / seated.cos, case["neck.heel_edge"], glue)
+        z, level_there = np.where(z < glue, at_corner, z), z < glue
+        # An upright corner cut level looks longer along X, one cut square to itself shorter.
+        slant = np.where(level_there, 1 / seated.cos, seated.cos)
     # Seen along its axis a leaning round wall is a circle, and lengths along X are shorter.
     lean = np.cos(case.seat.floor) if leaning and case["pocket.wall"] == "floor" else 1.0
     right = _off_wall(case, x=x, z=z, leaning=leaning) - around.end
     right = right * lean + around.end - around.arc_x
-    squeeze = seated.cos * lean
+    squeeze = slant * lean
     px, py = (right, y) if is_round else _farthest_on_arc(right, y, heel.radius, squeeze)
     away = np.hypot(px, py)
     corner = (around.radius - away) * away / np.hypot(px * lean, py)
@@ -160,11 +162,17 @@ def corner_room(
         wider = around.taper * shift
         around = replace(around, half=around.half + wider, arc_y=around.arc_y + wider)
     origin = seated.x0 - z * seated.sin - shift
+    at_side = around.farthest(x=origin + heel.meet * seated.cos, y=heel.side(heel.meet))
     if case["neck.heel_end"] == "round":
-        return -around.farthest(x=origin + heel.meet * seated.cos, y=heel.side(heel.meet))
-    return -around.farthest(
-        x=origin + heel.arc_x * seated.cos, y=heel.arc_y, radius=heel.radius, squeeze=seated.cos
+        return -at_side
+    on_arc = around.farthest(
+        x=origin + heel.arc_x * seated.cos,
+        y=heel.arc_y,
+        radius=heel.radius,
+        squeeze=seated.cos,
+        until=heel.taper / seated.cos,
     )
+    return -np.maximum(on_arc, at_side)
 
 
 def pocket_sides(case: Case) -> Room:

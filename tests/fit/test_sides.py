@@ -43,7 +43,7 @@ def test_side_room_is_the_least_of_many_points_on_the_heels_side(sort):
     v = case.values
     plan, walls = heel(v), pocket(v, grow=-v["finish.wall"])
     meet = plan.edge()[0][-1]
-    x = np.linspace(-v["neck.heel_length"], meet, 3001)
+    x = np.linspace(-v["neck.heel_length"], meet, 20001)
     half = plan.half + plan.taper * x
     big_x = moved(case, x, heights(case, x))[0]
     wall = (walls.half + walls.taper * big_x - half) * walls.normal[1] + walls.grow

@@ -126,6 +126,17 @@ MENDED = {
         "plate.cover": "surround", "plate.reach": 200.0, "pocket.angle": -1.2}),
     "a heel's foot far before the wall's": ("end_clearance", "end.clearance", {
         "seat.end_gap": 4.2, "pocket.angle": 3.2}),
+    "corners of a heel that widens fast": ("corner_entry", "corner.entry", {
+        "neck.heel_width_mouth": 103.3, "neck.heel_corner_radius": 9.95,
+        "pocket.corner_radius": 4.0}),
+    "a heel that widens fast beside a fillet": ("side_bass", "side.bass", {
+        "neck.heel_width_mouth": 90.2, "pocket.floor_fillet": 1.34, "shim.make": "wedge",
+        "shim.wall": 1.0}),
+    "a corner cut level by the top before a round end": ("end_clearance", "end.clearance", {
+        "pocket.end_shape": "round", "pocket.end_radius": 64.2, "pocket.angle": -3.65,
+        "pocket.depth": 19.5, "neck.heel_corner_radius": 2.0, "seat.end_gap": 0.34}),
+    "a thin wall before the pocket's mouth": ("end_clearance", "end.clearance", {
+        "pocket.depth": 44.23}),
     "a screw leaning from the rod": ("screw_rod", "screws.rod", {
         "pocket.angle": 2.0, "neck.rod_end": 129.0}),
 }  # fmt: skip

@@ -23,6 +23,8 @@ UPRIGHT = 0.3
 """A face whose normals' Z stay within this is a wall."""
 SLACK = 0.3
 """The kernel's bounds of a curved face may be loose by a little [mm]."""
+SAME = 0.02
+"""A wall reaches no lower than this [mm] below its floor: imported faces may meet loosely."""
 
 
 @dataclass(frozen=True)
@@ -66,13 +68,13 @@ class BodyFaces:
         looks_up = [i for i, n in enumerate(normals) if n[:, 2].min() > LEVEL]
         upright = {i for i, n in enumerate(normals) if np.abs(n[:, 2]).max() < UPRIGHT}
         floor = _floor(context, looks_up)
-        fillets, walls = around(floor, beside, box, normals, upright)
+        fillets, walls = around(faces, floor, beside, box, normals, upright)
         cavity_floors: set[int] = set()
         cavity_walls: set[int] = set()
         for other in looks_up:
             if other in floor:
                 continue
-            foot, sides = around({other}, beside, box, normals, upright)
+            foot, sides = around(faces, {other}, beside, box, normals, upright)
             if sides:
                 cavity_floors |= {other} | foot
                 cavity_walls |= sides
@@ -132,6 +134,7 @@ def _floor(context: Context, looks_up: list[int]) -> set[int]:
 
 
 def around(
+    faces: list[Any],
     floor: set[int],
     beside: list[set[int]],
     box: FloatArray,
@@ -155,12 +158,18 @@ def around(
         least = high if index in upright else low
         if box[index, 2] < low - SLACK or box[index, 5] < least + 1e-3:
             continue
+        if index in upright and _lowest_corner(faces[index]) < low - SAME:
+            continue  # the body's front, which goes down from the mouth
         if index in upright:
             walls.add(index)
         elif normals[index][:, 2].max() > UPRIGHT and len(normals[index]) > 1:
             fillets.add(index)
             todo |= beside[index]
     return _of_walls(fillets, walls, beside)
+
+
+def _lowest_corner(face: Any) -> float:
+    return float(min(v.Point.z for v in face.Vertexes))
 
 
 def _of_walls(

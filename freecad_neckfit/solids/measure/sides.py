@@ -19,6 +19,8 @@ UPRIGHT = 1e-7
 """Walls lean no more than this (Z of their normal) and are taken as vertical."""
 NUDGE = 1e-6
 """A section is taken this far [mm] within the height that it stands for."""
+SQUARE = 1e-3
+"""An end that strays no farther [mm] from square to the centreline is straight."""
 
 
 def side_treble(context: Context) -> Measured:
@@ -37,8 +39,11 @@ def treble_sign(context: Context) -> int:
 
 
 def _side(context: Context, *, sign: int) -> Measured:
-    """Over the length and height that both straight sides share; square to the pocket's side."""
-    walls = plane_walls(context).facing(axis=1, sign=-sign, least=0.7)
+    """Over the length and height that both straight sides share; square to the pocket's side.
+
+    The pocket's side is carried on down below a fillet, as its end is.
+    """
+    walls = _to_floor(context, plane_walls(context).facing(axis=1, sign=-sign, least=0.7))
     heel = plane_heel(context).facing(axis=1, sign=sign, least=0.7)
     upper, lower = (walls, heel) if sign > 0 else (heel, walls)
     found = overlay(upper, lower, axis=1).least() if len(upper) and len(lower) else None
@@ -66,13 +71,15 @@ def end_clearance(context: Context) -> Measured:
 
 
 def _to_floor(context: Context, walls: Facets) -> Facets:
-    """The straight end wall, its lower edge carried on in its plane to the floor's lowest level."""
+    """Straight walls, their lower edge carried on in their plane to the floor's lowest level."""
+    if not len(walls):
+        return walls
     floor = float(context.boxes("body")[sorted(context.body_faces.floor), 2].min())
-    points, normal = walls.points.copy(), walls.normal[0]
+    points = walls.points.copy()
     z = points[:, :, 2]
     fall = np.where(z < (z.min() + z.max()) / 2, np.minimum(floor - z, 0.0), 0.0)
     points[:, :, 2] += fall
-    points[:, :, 0] -= fall * normal[2] / normal[0]
+    points[:, :, 0] += fall * _lean(walls)
     return Facets(points, walls.normal, walls.face)
 
 
@@ -113,32 +120,6 @@ def heel_end(context: Context) -> Facets:
     return upright.where(~flat | upright_end(in_neck))
 
 
-def end_visible(context: Context) -> Measured:
-    """Plan distance [mm] at Z = 0 on the centreline: heel end to finished end wall."""
-    heel = context.facets("heel").facing(axis=0, sign=1, least=0.5)
-    walls = context.facets("body", context.body_faces.walls).facing(axis=0, sign=-1, least=0.5)
-    at = _on_centreline(heel, z=0.0)
-    if at is None:
-        return Measured.absent("the heel's end does not reach up to the top")
-    # The wall is straight upward: from two levels on to the top, whose edge may be curved.
-    low, high = (_on_centreline(walls, z=z) for z in (-2.0, -1.0))
-    if low is None or high is None:
-        return Measured.unknown("the end wall does not reach up to the top")
-    wall = high + (high - low)
-    return Measured(wall - at - _finish(context), (at, 0.0, 0.0))
-
-
-def _on_centreline(facets: Facets, *, z: float) -> float | None:
-    segments, _ = section(facets, z)
-    low, high = segments[:, :, 1].min(axis=1), segments[:, :, 1].max(axis=1)
-    for (start, end), a, b in zip(segments, low, high, strict=True):
-        if a <= 0 <= b:
-            rise = end[1] - start[1]
-            share = 0.5 if rise == 0 else -start[1] / rise
-            return float(start[0] + share * (end[0] - start[0]))
-    return None
-
-
 def corner_entry(context: Context) -> Measured:
     """Least room [mm] between the heel's corners and the pocket's wall, over the heel's bottom."""
     if not len(plane_walls(context).facing(axis=0, sign=-1, least=0.7)):
@@ -173,7 +154,7 @@ def heel_corners(context: Context) -> FloatArray:
         points = section(curved if len(curved) else square_end, low + NUDGE)[0].reshape(-1, 2)
     else:
         points = section(flat, low + NUDGE)[0].reshape(-1, 2)
-        points = points[points[:, 0] > points[:, 0].max() - 1e-6]
+        points = points[points[:, 0] > points[:, 0].max(initial=-np.inf) - 1e-6]
     if not len(points):
         raise NotFound("the heel has no corners over its bottom")
     return frame.to_body(x=points[:, 0], y=points[:, 1], z=np.full(len(points), low))
@@ -230,20 +211,13 @@ def _side_at(facets: Facets, z: float) -> tuple[FloatArray, FloatArray]:
 def upright_end(flat: Facets) -> NDArray[np.bool_]:
     """Which of the heel's plane faces, in neck-frame points, are its end rather than its sides."""
     reach = flat.points[:, :, 0].max(axis=1) - flat.points[:, :, 0].min(axis=1)
-    ahead = flat.points[:, :, 0].min(axis=1) > -1e-6
-    return np.asarray((reach < 1e-6) & ahead)
+    ahead = flat.points[:, :, 0].min(axis=1) > -SQUARE
+    return np.asarray((reach < SQUARE) & ahead)
 
 
 def heel_upright(context: Context) -> Facets:
-    """The heel's sides, end and corners, without its bottom, top, and chamfered edges."""
-    heel = context.facets("heel")
-    lean = np.abs(heel.normal @ context.frame.up)
-    edges = heel.points[:, 1:] - heel.points[:, :1]
-    size = np.linalg.norm(np.cross(edges[:, 0], edges[:, 1]), axis=1)
-    # A chamfered corner's cone has slivers at its apex that lean any way: its face as a whole
-    # decides.
-    whole = np.bincount(heel.face, lean * size) / np.maximum(np.bincount(heel.face, size), 1e-300)
-    return heel.where((lean < 0.3) & (whole[heel.face] < 0.3))
+    """The heel's sides, end and corners, without its bottom, top, holes and chamfered edges."""
+    return context.heel_walls
 
 
 def plane_walls(context: Context) -> Facets:
@@ -281,7 +255,7 @@ def _level_edged(facets: Facets) -> Facets:
 
 
 def _is_plane(context: Context, part: str, face: int) -> bool:
-    return type(context.faces(part)[face].Surface).__name__ == "Plane"
+    return not np.isnan(context.planes(part)[face, 2])
 
 
 def _is_round(context: Context, part: str, face: int) -> bool:

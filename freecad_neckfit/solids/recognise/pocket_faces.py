@@ -115,7 +115,7 @@ def _candidate(body: Body, index: int) -> PocketFaces | None:
 
 
 def _around(body: Body, floor: int) -> PocketFaces | None:
-    fillets, walls = around({floor}, body.beside, body.box, body.normals, body.upright)
+    fillets, walls = around(body.faces, {floor}, body.beside, body.box, body.normals, body.upright)
     kinds = {i: body.kind(i) for i in (*walls, *fillets, floor)}
     flat = [i for i in walls if isinstance(kinds[i], Flat)]
     left, right = (_facing(flat, kinds, axis=1, sign=s) for s in (-1, 1))
@@ -137,7 +137,7 @@ def _facing(faces: Sequence[int], kinds: dict[int, Kind], *, axis: int, sign: in
 
 def _is_shut(body: Body, found: PocketFaces) -> bool:
     """Whether a wall closes the mouth, as in a cavity."""
-    walls = around({found.floor}, body.beside, body.box, body.normals, body.upright)[1]
+    walls = around(body.faces, {found.floor}, body.beside, body.box, body.normals, body.upright)[1]
     toward = [i for i in walls if body.normals[i][:, 0].min() > FACES]
     return any(body.box[i, 1] < 0 < body.box[i, 4] for i in toward)
 

@@ -40,6 +40,10 @@
    <translation>Tiefe und Winkel &amp;einpassen…</translation>
   </message>
   <message>
+   <source>&amp;Import a neck…</source>
+   <translation>Hals &amp;importieren…</translation>
+  </message>
+  <message>
    <source>&amp;Labels in the 3D view</source>
    <translation>Beschriftungen in der &amp;3D-Ansicht</translation>
   </message>
@@ -61,7 +65,7 @@
   </message>
   <message>
    <source>&amp;Say in the status bar when a check is out of date</source>
-   <translation type="unfinished" />
+   <translation>In der &amp;Statusleiste melden, wenn eine Prüfung veraltet ist</translation>
   </message>
   <message>
    <source>&amp;Tolerances…</source>
@@ -72,12 +76,20 @@
    <translation>E&amp;inheiten der Befunde</translation>
   </message>
   <message>
+   <source>1 face</source>
+   <translation>1 Fläche</translation>
+  </message>
+  <message>
+   <source>1 question is open</source>
+   <translation>1 Frage ist offen</translation>
+  </message>
+  <message>
    <source>A deeper pocket pushes the same screw deeper.</source>
    <translation>Eine tiefere Tasche setzt dieselbe Schraube tiefer.</translation>
   </message>
   <message>
    <source>A frame is 6 numbers, X, Y, Z, yaw, pitch and roll, not {}.</source>
-   <translation type="unfinished" />
+   <translation>Ein Koordinatensystem sind 6 Zahlen, X, Y, Z, Gieren, Nicken und Rollen, nicht {}.</translation>
   </message>
   <message>
    <source>A fretted string buzzes or chokes on a later fret.</source>
@@ -89,11 +101,15 @@
   </message>
   <message>
    <source>A job file (TOML) with limits, woods, screws: what all your joints share.</source>
-   <translation type="unfinished" />
+   <translation>Eine Auftragsdatei (TOML) mit Grenzen, Hölzern, Schrauben: was allen Verbindungen gemeinsam ist.</translation>
   </message>
   <message>
    <source>A joint's body, neck or plate can be adopted, not its {}.</source>
-   <translation type="unfinished" />
+   <translation>Korpus, Hals oder Schlagbrett einer Verbindung lassen sich übernehmen, nicht {}.</translation>
+  </message>
+  <message>
+   <source>A neck was recognised; OK puts it into the pocket and checks the joint.</source>
+   <translation>Ein Hals wurde erkannt; OK setzt ihn in die Tasche und prüft die Verbindung.</translation>
   </message>
   <message>
    <source>A saddle does not reach the place its string needs: the instrument cannot be played in tune, whatever else fits.</source>
@@ -109,7 +125,7 @@
   </message>
   <message>
    <source>A straight edge, a sketch's line or a datum line along the middle.</source>
-   <translation type="unfinished" />
+   <translation>Eine gerade Kante, eine Skizzenlinie oder eine Bezugslinie längs der Mitte.</translation>
   </message>
   <message>
    <source>Add a joint at default values, or at the shop's own as the preferences name them</source>
@@ -118,6 +134,10 @@
   <message>
    <source>Add the joint that a job file (TOML) states to this document</source>
    <translation>Die Verbindung aus einer Auftragsdatei (TOML) in dieses Dokument einfügen</translation>
+  </message>
+  <message>
+   <source>Adjusted at</source>
+   <translation>Eingestellt am</translation>
   </message>
   <message>
    <source>Adopt</source>
@@ -132,6 +152,10 @@
    <translation>Übernehmen als</translation>
   </message>
   <message>
+   <source>All files</source>
+   <translation>Alle Dateien</translation>
+  </message>
+  <message>
    <source>An open gap behind the heel.</source>
    <translation>Ein offener Spalt hinter dem Halsfuß.</translation>
   </message>
@@ -144,12 +168,32 @@
    <translation>Eine äußere Saite rutscht über die Kante der oberen Bünde.</translation>
   </message>
   <message>
+   <source>As found</source>
+   <translation>Wie gefunden</translation>
+  </message>
+  <message>
    <source>At this depth the bridge suits only a pocket that is tipped otherwise.</source>
    <translation>Bei dieser Tiefe passt die Brücke nur zu einer anders gekippten Tasche.</translation>
   </message>
   <message>
+   <source>Back to its default</source>
+   <translation>Zurück zur Vorgabe</translation>
+  </message>
+  <message>
+   <source>Binding hangs by</source>
+   <translation>Überhang der Einfassung</translation>
+  </message>
+  <message>
+   <source>Binding's width</source>
+   <translation>Breite der Einfassung</translation>
+  </message>
+  <message>
    <source>Body</source>
    <translation>Korpus</translation>
+  </message>
+  <message>
+   <source>Bold: its limits are stated; else declared or general ones.</source>
+   <translation>Fett: Grenzen angegeben; sonst erklärte oder allgemeine.</translation>
   </message>
   <message>
    <source>Both states are the same.</source>
@@ -169,11 +213,11 @@
   </message>
   <message>
    <source>By an engineering estimate the screws near the mouth may pull out.</source>
-   <translation type="unfinished" />
+   <translation>Nach ingenieurmäßiger Abschätzung können die Schrauben nahe der Mündung ausreißen.</translation>
   </message>
   <message>
    <source>By closed form: none exists; only solids can tell.</source>
-   <translation type="unfinished" />
+   <translation>Nach Formel: keine vorhanden; nur Volumenkörper können es sagen.</translation>
   </message>
   <message>
    <source>By closed form: {}</source>
@@ -188,16 +232,32 @@
    <translation>Mittellinie</translation>
   </message>
   <message>
+   <source>Chamfer below</source>
+   <translation>Fase unten</translation>
+  </message>
+  <message>
    <source>Chamfer the heel's bottom edges by the fillet's radius, or clean the fillet out; {short} too high.</source>
    <translation>Die unteren Kanten des Halsfußes um den Radius der Kehle fasen, oder die Kehle ausräumen; {short} zu hoch.</translation>
   </message>
   <message>
    <source>Change the pocket's width by twice {short}, or match the woods' rings.</source>
-   <translation type="unfinished" />
+   <translation>Die Breite der Tasche um das Doppelte von {short} ändern, oder die Jahresringe der Hölzer aufeinander abstimmen.</translation>
   </message>
   <message>
    <source>Changes that mend it, smallest first</source>
    <translation>Änderungen, die abhelfen, kleinste zuerst</translation>
+  </message>
+  <message>
+   <source>Channel's bottom</source>
+   <translation>Grund des Kanals</translation>
+  </message>
+  <message>
+   <source>Channel's end to heel end</source>
+   <translation>Kanalende bis Ende des Halsfußes</translation>
+  </message>
+  <message>
+   <source>Channel's width</source>
+   <translation>Breite des Kanals</translation>
   </message>
   <message>
    <source>Check &amp;all that is out of date</source>
@@ -220,12 +280,16 @@
    <translation>Einen engeren Saitenabstand, ein breiteres Griffbrett oder weniger Seitenspiel wählen; {short} fehlen.</translation>
   </message>
   <message>
+   <source>Choose a row to see which faces told it.</source>
+   <translation>Eine Zeile wählen, um zu sehen, welche Flächen sie ergaben.</translation>
+  </message>
+  <message>
    <source>Choose saddles whose radius lies nearer to that of the crowns at the bridge; the error is too large by {short}.</source>
    <translation>Saitenreiter wählen, deren Radius näher an dem der Bundkronen an der Brücke liegt; der Fehler ist um {short} zu groß.</translation>
   </message>
   <message>
    <source>Choose the shop's room first: it tells the moisture by month.</source>
-   <translation type="unfinished" />
+   <translation>Zuerst den Raum der Werkstatt wählen: er gibt die Holzfeuchte je Monat.</translation>
   </message>
   <message>
    <source>Clear fillets and high spots from under the heel.</source>
@@ -233,7 +297,11 @@
   </message>
   <message>
    <source>Click into the picture to try a place.</source>
-   <translation type="unfinished" />
+   <translation>In das Bild klicken, um eine Stelle zu versuchen.</translation>
+  </message>
+  <message>
+   <source>Click the right face in the 3D view; with Ctrl one more, or one less.</source>
+   <translation>Die richtige Fläche in der 3D-Ansicht anklicken; mit Strg eine mehr oder eine weniger.</translation>
   </message>
   <message>
    <source>Climate</source>
@@ -264,16 +332,28 @@
    <translation>Koordinatensystem</translation>
   </message>
   <message>
+   <source>Corner radius</source>
+   <translation>Eckenradius</translation>
+  </message>
+  <message>
    <source>Cover plate</source>
    <translation>Schlagbrett</translation>
   </message>
   <message>
+   <source>Crown height</source>
+   <translation>Höhe der Bundkrone</translation>
+  </message>
+  <message>
+   <source>Crown width</source>
+   <translation>Breite der Bundkrone</translation>
+  </message>
+  <message>
    <source>Cut a channel {short} deep for the tool, or raise its path.</source>
-   <translation type="unfinished" />
+   <translation>Einen Kanal von {short} Tiefe für das Werkzeug fräsen, oder seinen Weg höher legen.</translation>
   </message>
   <message>
    <source>Cut in</source>
-   <translation type="unfinished" />
+   <translation>Gefräst im</translation>
   </message>
   <message>
    <source>Cut the plate back or make it thinner, or raise the neck by {short}.</source>
@@ -281,15 +361,27 @@
   </message>
   <message>
    <source>DXF or FCStd file with one closed outline in the body frame</source>
-   <translation type="unfinished" />
+   <translation>DXF- oder FCStd-Datei mit einem geschlossenen Umriss im Koordinatensystem des Korpus</translation>
   </message>
   <message>
    <source>Depth and</source>
-   <translation type="unfinished" />
+   <translation>Tiefe und</translation>
   </message>
   <message>
    <source>Depths and angles that work</source>
    <translation>Tiefen und Winkel, die gehen</translation>
+  </message>
+  <message>
+   <source>Dimension</source>
+   <translation>Maß</translation>
+  </message>
+  <message>
+   <source>Dimensions that vary, and their limits</source>
+   <translation>Veränderliche Maße und ihre Grenzen</translation>
+  </message>
+  <message>
+   <source>Dimensions without limits</source>
+   <translation>Maße ohne Grenzen</translation>
   </message>
   <message>
    <source>Draw the pocket on a TechDraw page that can be edited; draw it anew after changes</source>
@@ -297,11 +389,23 @@
   </message>
   <message>
    <source>Drawing joints</source>
-   <translation type="unfinished" />
+   <translation>Verbindungen werden gezogen</translation>
   </message>
   <message>
    <source>Drill the body's holes wider by {short}.</source>
    <translation>Die Löcher im Korpus um {short} weiter bohren.</translation>
+  </message>
+  <message>
+   <source>Explains</source>
+   <translation>Erklärt</translation>
+  </message>
+  <message>
+   <source>Faces that tell the neck</source>
+   <translation>Flächen, die den Hals ergeben</translation>
+  </message>
+  <message>
+   <source>Fewest parts first, then the smallest change in the shop's steps. Each has passed the full check on solids.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Finding</source>
@@ -309,11 +413,11 @@
   </message>
   <message>
    <source>Findings that differ: {} ({}: {}; {}: {})</source>
-   <translation type="unfinished" />
+   <translation>Abweichende Befunde: {} ({}: {}; {}: {})</translation>
   </message>
   <message>
    <source>Finish</source>
-   <translation type="unfinished" />
+   <translation>Lack</translation>
   </message>
   <message>
    <source>Fit</source>
@@ -324,6 +428,14 @@
    <translation>Passung: {}</translation>
   </message>
   <message>
+   <source>Flat length</source>
+   <translation>Ebene Länge</translation>
+  </message>
+  <message>
+   <source>Flatness below</source>
+   <translation>Ebenheit unten</translation>
+  </message>
+  <message>
    <source>Folder to put the package into</source>
    <translation>Ordner für das Paket</translation>
   </message>
@@ -332,12 +444,92 @@
    <translation>Spiel und Halt der Schrauben durch das Jahr beim Besitzer verfolgen</translation>
   </message>
   <message>
+   <source>Found by itself.</source>
+   <translation>Von selbst gefunden.</translation>
+  </message>
+  <message>
+   <source>Fretboard</source>
+   <translation>Griffbrett</translation>
+  </message>
+  <message>
+   <source>Fretboard top, centreline</source>
+   <translation>Griffbrettoberseite, Mittellinie</translation>
+  </message>
+  <message>
+   <source>Frets</source>
+   <translation>Bünde</translation>
+  </message>
+  <message>
+   <source>Frets and scale</source>
+   <translation>Bünde und Mensur</translation>
+  </message>
+  <message>
+   <source>General tolerance of what the shop makes and states no limits of.</source>
+   <translation>Allgemeintoleranz dessen, was die Werkstatt fertigt und wofür sie keine Grenzen angibt.</translation>
+  </message>
+  <message>
    <source>Give their behaviour back to objects that were saved where NeckFit was not installed</source>
    <translation>Objekten, die ohne NeckFit gespeichert wurden, ihr Verhalten zurückgeben</translation>
   </message>
   <message>
+   <source>Glue line's height</source>
+   <translation>Höhe der Leimfuge</translation>
+  </message>
+  <message>
    <source>H: heel bottom to fretboard top on the centreline, without frets</source>
-   <translation type="unfinished" />
+   <translation>H: Unterseite des Halsfußes bis Oberseite des Griffbretts auf der Mittellinie, ohne Bünde</translation>
+  </message>
+  <message>
+   <source>Heel</source>
+   <translation>Halsfuß</translation>
+  </message>
+  <message>
+   <source>Heel bottom</source>
+   <translation>Unterseite des Halsfußes</translation>
+  </message>
+  <message>
+   <source>Heel end</source>
+   <translation>Ende des Halsfußes</translation>
+  </message>
+  <message>
+   <source>Heel sides</source>
+   <translation>Seiten des Halsfußes</translation>
+  </message>
+  <message>
+   <source>Height over heel bottom</source>
+   <translation>Höhe über Unterseite des Halsfußes</translation>
+  </message>
+  <message>
+   <source>Hole</source>
+   <translation>Loch</translation>
+  </message>
+  <message>
+   <source>Holes in the heel</source>
+   <translation>Löcher im Halsfuß</translation>
+  </message>
+  <message>
+   <source>How far it may lie above, such as 0.1 or 1/64 in; ±0.1 sets both.</source>
+   <translation>Wie weit es darüber liegen darf, etwa 0.1 oder 1/64 in; ±0.1 setzt beide.</translation>
+  </message>
+  <message>
+   <source>How far it may lie below, such as 0.1 or 1/64 in; ±0.1 sets both.</source>
+   <translation>Wie weit es darunter liegen darf, etwa 0.1 oder 1/64 in; ±0.1 setzt beide.</translation>
+  </message>
+  <message>
+   <source>How it spreads between its limits: all alike (uniform), more often in the middle (triangular), or as a bell with the limits at three standard deviations (normal).</source>
+   <translation>Wie es zwischen seinen Grenzen streut: überall gleich (gleichverteilt), öfter in der Mitte (dreieckig), oder als Glocke mit den Grenzen bei drei Standardabweichungen (normalverteilt).</translation>
+  </message>
+  <message>
+   <source>How sure</source>
+   <translation>Wie sicher</translation>
+  </message>
+  <message>
+   <source>Import a neck</source>
+   <translation>Hals importieren</translation>
+  </message>
+  <message>
+   <source>Import a neck: {}</source>
+   <translation>Hals importieren: {}</translation>
   </message>
   <message>
    <source>In one season a wide gap shows under the fretboard.</source>
@@ -345,7 +537,7 @@
   </message>
   <message>
    <source>Instead of faces: X to the bridge, Z out of the top, at the end wall.</source>
-   <translation type="unfinished" />
+   <translation>Statt Flächen: X zur Brücke, Z aus der Decke heraus, an der Stirnwand.</translation>
   </message>
   <message>
    <source>It costs nothing elsewhere.</source>
@@ -360,6 +552,10 @@
    <translation>Er hat seine Halstasche schon</translation>
   </message>
   <message>
+   <source>It is right</source>
+   <translation>Stimmt so</translation>
+  </message>
+  <message>
    <source>Job</source>
    <translation>Auftrag</translation>
   </message>
@@ -369,11 +565,19 @@
   </message>
   <message>
    <source>Joints drawn</source>
+   <translation>Gezogene Verbindungen</translation>
+  </message>
+  <message>
+   <source>Judging the options</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>L_o: heel end to fretboard end; 0 where the fretboard ends at the heel</source>
-   <translation type="unfinished" />
+   <translation>L_o: Ende des Halsfußes bis Ende des Griffbretts; 0, wo das Griffbrett am Halsfuß endet</translation>
+  </message>
+  <message>
+   <source>Last fret to end</source>
+   <translation>Letzter Bund bis Ende</translation>
   </message>
   <message>
    <source>Lay the joint and its options side by side</source>
@@ -384,16 +588,40 @@
    <translation>Beim Schneiden der Verbindung {short} mehr Luft lassen.</translation>
   </message>
   <message>
+   <source>Left-handed</source>
+   <translation>Linkshändig</translation>
+  </message>
+  <message>
    <source>Lengthen the pocket by {short}.</source>
    <translation>Die Tasche um {short} verlängern.</translation>
+  </message>
+  <message>
+   <source>Lengths in any unit, such as 0.1 or 1/64 in; stops as "15.5, 16".</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Let another dimension vary…</source>
+   <translation>Ein weiteres Maß streuen lassen…</translation>
+  </message>
+  <message>
+   <source>Let the selected dimension have its default limits again.</source>
+   <translation>Dem gewählten Maß seine vorgegebenen Grenzen zurückgeben.</translation>
   </message>
   <message>
    <source>Limits</source>
    <translation>Grenzen</translation>
   </message>
   <message>
+   <source>Limits of {}</source>
+   <translation>Grenzen von {}</translation>
+  </message>
+  <message>
    <source>Look again</source>
    <translation>Erneut ansehen</translation>
+  </message>
+  <message>
+   <source>Looking for depths and angles that work</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Looking for what mends it</source>
@@ -402,6 +630,10 @@
   <message>
    <source>Lower or move the pickup by {short}, or shorten the overhang.</source>
    <translation>Den Tonabnehmer um {short} tiefer stellen oder versetzen, oder den Überstand kürzen.</translation>
+  </message>
+  <message>
+   <source>Make</source>
+   <translation>Bauart</translation>
   </message>
   <message>
    <source>Make a solid of your own the body, neck or cover plate of a joint, without changing it</source>
@@ -437,7 +669,7 @@
   </message>
   <message>
    <source>Make the pocket shallower by {short}, use less angle, contour or counterbore, or a thicker body.</source>
-   <translation type="unfinished" />
+   <translation>Die Tasche um {short} flacher machen, weniger Winkel, Halsübergang oder Senkung verwenden, oder einen dickeren Korpus.</translation>
   </message>
   <message>
    <source>May be changed:</source>
@@ -448,8 +680,16 @@
    <translation>Maß</translation>
   </message>
   <message>
+   <source>Minus</source>
+   <translation>Minus</translation>
+  </message>
+  <message>
    <source>Month, temperature, humidity (*.csv)</source>
    <translation>Monat, Temperatur, Feuchte (*.csv)</translation>
+  </message>
+  <message>
+   <source>More draws tell small shares more surely.</source>
+   <translation>Mehr Ziehungen geben kleine Anteile sicherer an.</translation>
   </message>
   <message>
    <source>Move the bridge or the pocket's end wall by {short}, or choose a bridge with more travel along the strings.</source>
@@ -493,23 +733,35 @@
   </message>
   <message>
    <source>NeckFit has a fault and could not do this ({}). The document is as it was before; the report view has the details.</source>
+   <translation>NeckFit hat einen Fehler und konnte dies nicht ausführen ({}). Das Dokument ist wie zuvor; Einzelheiten stehen im Ausgabefenster.</translation>
+  </message>
+  <message>
+   <source>NeckFit: what the shop can set</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Necks</source>
+   <translation>Hälse</translation>
   </message>
   <message>
    <source>New joints take {} values from it.</source>
    <translation>Neue Verbindungen übernehmen daraus {} Werte.</translation>
   </message>
   <message>
+   <source>No 3D view of the document is open to show the neck in; open one.</source>
+   <translation>Keine 3D-Ansicht des Dokuments ist offen, um den Hals zu zeigen; eine öffnen.</translation>
+  </message>
+  <message>
    <source>No change that is allowed mends it.</source>
    <translation>Keine erlaubte Änderung hilft ab.</translation>
   </message>
   <message>
-   <source>No dimension of this joint has limits.</source>
-   <translation>Kein Maß dieser Verbindung hat Grenzen.</translation>
+   <source>No dimension of this joint has limits; let one vary first.</source>
+   <translation>Kein Maß dieser Verbindung hat Grenzen; zuerst eines streuen lassen.</translation>
   </message>
   <message>
    <source>No face looks up beside the pocket; pick the body's top face.</source>
-   <translation type="unfinished" />
+   <translation>Neben der Tasche zeigt keine Fläche nach oben; die Decke des Korpus wählen.</translation>
   </message>
   <message>
    <source>No joint is linked here; link one.</source>
@@ -517,11 +769,27 @@
   </message>
   <message>
    <source>No pocket was found that is open toward the headstock; {}, or turn the frame so that X points to the bridge.</source>
-   <translation type="unfinished" />
+   <translation>Keine Tasche gefunden, die zur Kopfplatte hin offen ist; {}, oder das Koordinatensystem drehen, sodass X zur Brücke zeigt.</translation>
+  </message>
+  <message>
+   <source>Nominal value; type it in any unit, such as 15.5, 5/8 in or 1.5°.</source>
+   <translation>Sollwert; in beliebiger Einheit eintippen, etwa 15.5, 5/8 in oder 1.5°.</translation>
+  </message>
+  <message>
+   <source>Not in the file</source>
+   <translation>Nicht in der Datei</translation>
   </message>
   <message>
    <source>Nothing is picked to be adopted; pick a solid.</source>
-   <translation type="unfinished" />
+   <translation>Nichts zum Übernehmen gewählt; einen Volumenkörper wählen.</translation>
+  </message>
+  <message>
+   <source>Nut to heel end</source>
+   <translation>Sattel bis Ende des Halsfußes</translation>
+  </message>
+  <message>
+   <source>Of every dimension that states no other one.</source>
+   <translation>Für jedes Maß, das keine andere angibt.</translation>
   </message>
   <message>
    <source>Old pilot</source>
@@ -541,7 +809,7 @@
   </message>
   <message>
    <source>Only needed where the floor of a pocket that is there is not found.</source>
-   <translation type="unfinished" />
+   <translation>Nur nötig, wo der Boden einer vorhandenen Tasche nicht gefunden wird.</translation>
   </message>
   <message>
    <source>Open job file</source>
@@ -557,11 +825,15 @@
   </message>
   <message>
    <source>Other depths or angles do meet every demand together.</source>
-   <translation type="unfinished" />
+   <translation>Andere Tiefen oder Winkel erfüllen durchaus alle Forderungen zugleich.</translation>
   </message>
   <message>
-   <source>Other dimensions</source>
-   <translation>Andere Maße</translation>
+   <source>Overhang</source>
+   <translation>Überstand</translation>
+  </message>
+  <message>
+   <source>Overhang's underside</source>
+   <translation>Unterseite des Überstands</translation>
   </message>
   <message>
    <source>Owner's room…</source>
@@ -592,6 +864,14 @@
    <translation>Eine gerade Kante oder eine Linie wählen.</translation>
   </message>
   <message>
+   <source>Pick faces</source>
+   <translation>Flächen wählen</translation>
+  </message>
+  <message>
+   <source>Picked by hand.</source>
+   <translation>Von Hand gewählt.</translation>
+  </message>
+  <message>
    <source>Pickup bridge</source>
    <translation>Tonabnehmer an der Brücke</translation>
   </message>
@@ -609,15 +889,19 @@
   </message>
   <message>
    <source>Pitch</source>
-   <translation type="unfinished" />
+   <translation>Nicken</translation>
   </message>
   <message>
    <source>Plate</source>
-   <translation type="unfinished" />
+   <translation>Schlagbrett</translation>
   </message>
   <message>
    <source>Plug the old holes first.</source>
    <translation>Zuerst die alten Löcher verschließen.</translation>
+  </message>
+  <message>
+   <source>Plus</source>
+   <translation>Plus</translation>
   </message>
   <message>
    <source>Pocket</source>
@@ -644,6 +928,22 @@
    <translation>Höhere Federn oder ein Distanzstück darunter setzen, oder die Tasche um {short} tiefer machen.</translation>
   </message>
   <message>
+   <source>Questions of this file</source>
+   <translation>Fragen zu dieser Datei</translation>
+  </message>
+  <message>
+   <source>Radius at its end</source>
+   <translation>Radius am Ende</translation>
+  </message>
+  <message>
+   <source>Radius at the nut</source>
+   <translation>Radius am Sattel</translation>
+  </message>
+  <message>
+   <source>Radius of its end</source>
+   <translation>Radius des Endes</translation>
+  </message>
+  <message>
    <source>Raise the action or the saddles, or change the relief; {short} are missing. Where the saddles are at their end, the pocket must be deeper.</source>
    <translation>Saitenlage oder Saitenreiter erhöhen, oder die Halskrümmung ändern; {short} fehlen. Wo die Saitenreiter am Anschlag sind, muss die Tasche tiefer werden.</translation>
   </message>
@@ -653,11 +953,19 @@
   </message>
   <message>
    <source>Raise the saddles over the anchor (a shallower pocket or one tipped back), or choose a bridge whose anchor lies lower; {short} are missing.</source>
-   <translation type="unfinished" />
+   <translation>Die Saitenreiter gegenüber der Einhängung erhöhen (eine flachere oder zurückgekippte Tasche), oder eine Brücke mit tieferer Einhängung wählen; {short} fehlen.</translation>
+  </message>
+  <message>
+   <source>Read a neck from a STEP, IGES, BREP, FCStd, STL, OBJ or 3MF file, and put it into a joint</source>
+   <translation>Einen Hals aus einer STEP-, IGES-, BREP-, FCStd-, STL-, OBJ- oder 3MF-Datei lesen und in eine Verbindung setzen</translation>
+  </message>
+  <message>
+   <source>Reading {}</source>
+   <translation>{} wird gelesen</translation>
   </message>
   <message>
    <source>Roll</source>
-   <translation type="unfinished" />
+   <translation>Rollen</translation>
   </message>
   <message>
    <source>Round the heel's corners more, square the pocket's out, or leave more clearance; {short} are missing.</source>
@@ -700,6 +1008,14 @@
    <translation>Speichern…</translation>
   </message>
   <message>
+   <source>Scale length</source>
+   <translation>Mensur</translation>
+  </message>
+  <message>
+   <source>Scale, bass side</source>
+   <translation>Mensur, Bassseite</translation>
+  </message>
+  <message>
    <source>Screw</source>
    <translation>Schraube</translation>
   </message>
@@ -709,11 +1025,15 @@
   </message>
   <message>
    <source>Seat</source>
-   <translation type="unfinished" />
+   <translation>Sitz</translation>
   </message>
   <message>
    <source>See which room is lacking under the overhang, at the sides or at the end; {short} must go.</source>
-   <translation type="unfinished" />
+   <translation>Nachsehen, welche Luft unter dem Überstand, an den Seiten oder am Ende fehlt; {short} müssen weg.</translation>
+  </message>
+  <message>
+   <source>Select a dimension first.</source>
+   <translation>Zuerst ein Maß auswählen.</translation>
   </message>
   <message>
    <source>Select the finding before, and bring its place into view</source>
@@ -729,7 +1049,19 @@
   </message>
   <message>
    <source>Several look like the {} that was picked; pick it again.</source>
-   <translation type="unfinished" />
+   <translation>Mehrere sehen aus wie das Gewählte ({}); erneut wählen.</translation>
+  </message>
+  <message>
+   <source>Shape of its end</source>
+   <translation>Form des Endes</translation>
+  </message>
+  <message>
+   <source>Shape of the top</source>
+   <translation>Form der Oberseite</translation>
+  </message>
+  <message>
+   <source>Share of the failures that this dimension explains alone.</source>
+   <translation>Anteil der Fehlschläge, den dieses Maß allein erklärt.</translation>
   </message>
   <message>
    <source>Shim</source>
@@ -745,7 +1077,11 @@
   </message>
   <message>
    <source>Shim strip</source>
-   <translation type="unfinished" />
+   <translation>Unterlagestreifen</translation>
+  </message>
+  <message>
+   <source>Shop</source>
+   <translation>Werkstatt</translation>
   </message>
   <message>
    <source>Shop &amp;defaults for new joints</source>
@@ -758,6 +1094,14 @@
   <message>
    <source>Shop's room…</source>
    <translation>Raum der Werkstatt…</translation>
+  </message>
+  <message>
+   <source>Shop's steps</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Shop's steps…</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Shorten the pocket by {short}, or choose a neck with a longer heel.</source>
@@ -781,11 +1125,23 @@
   </message>
   <message>
    <source>Spread</source>
-   <translation type="unfinished" />
+   <translation>Streuung</translation>
+  </message>
+  <message>
+   <source>Spread of {}</source>
+   <translation>Streuung von {}</translation>
+  </message>
+  <message>
+   <source>Square fret</source>
+   <translation>Gerader Bund</translation>
   </message>
   <message>
    <source>Stop</source>
-   <translation type="unfinished" />
+   <translation>Anhalten</translation>
+  </message>
+  <message>
+   <source>Stopped; nothing was changed.</source>
+   <translation>Angehalten; nichts wurde geändert.</translation>
   </message>
   <message>
    <source>Stopped; what stands here is from before.</source>
@@ -804,6 +1160,10 @@
    <translation>Tabellen (*.html *.csv)</translation>
   </message>
   <message>
+   <source>Take</source>
+   <translation>Übernehmen</translation>
+  </message>
+  <message>
    <source>Take it back</source>
    <translation>Zurücknehmen</translation>
   </message>
@@ -816,24 +1176,28 @@
    <translation>Diese Änderung übernehmen</translation>
   </message>
   <message>
+   <source>Take the faces again that were found by itself.</source>
+   <translation>Wieder die von selbst gefundenen Flächen nehmen.</translation>
+  </message>
+  <message>
    <source>TechDraw did not draw the view {}.</source>
-   <translation type="unfinished" />
+   <translation>TechDraw hat die Ansicht {} nicht gezeichnet.</translation>
   </message>
   <message>
    <source>TechDraw page: the dimension {} is missing; draw the page anew.</source>
-   <translation type="unfinished" />
+   <translation>TechDraw-Blatt: das Maß {} fehlt; das Blatt neu zeichnen.</translation>
   </message>
   <message>
    <source>TechDraw page: {} reads {} where the drawing says {}; draw the page anew.</source>
-   <translation type="unfinished" />
+   <translation>TechDraw-Blatt: {} zeigt {}, wo die Zeichnung {} angibt; das Blatt neu zeichnen.</translation>
   </message>
   <message>
    <source>TechDraw's view {} lacks the arc of {}.</source>
-   <translation type="unfinished" />
+   <translation>Der TechDraw-Ansicht {} fehlt der Bogen von {}.</translation>
   </message>
   <message>
    <source>TechDraw's view {} lacks the point {}.</source>
-   <translation type="unfinished" />
+   <translation>Der TechDraw-Ansicht {} fehlt der Punkt {}.</translation>
   </message>
   <message>
    <source>Tell how often the joint fails within its limits, and what to draw in first</source>
@@ -845,7 +1209,7 @@
   </message>
   <message>
    <source>The back does not slope down from the mouth; state the heel contour.</source>
-   <translation type="unfinished" />
+   <translation>Die Rückseite fällt von der Mündung nicht ab; den Halsübergang angeben.</translation>
   </message>
   <message>
    <source>The base touches the body before it has moved as far as it should.</source>
@@ -857,59 +1221,67 @@
   </message>
   <message>
    <source>The body has a neck pocket already; say so, and it is read instead of cut.</source>
-   <translation type="unfinished" />
+   <translation>Der Korpus hat schon eine Halstasche; dies angeben, dann wird sie gelesen statt gefräst.</translation>
   </message>
   <message>
    <source>The body has no back under the pocket's end wall; turn the frame upright.</source>
-   <translation type="unfinished" />
+   <translation>Der Korpus hat keine Rückseite unter der Stirnwand der Tasche; das Koordinatensystem aufrichten.</translation>
   </message>
   <message>
    <source>The body has no face that looks up; pick its top face.</source>
-   <translation type="unfinished" />
+   <translation>Der Korpus hat keine Fläche, die nach oben zeigt; seine Decke wählen.</translation>
   </message>
   <message>
    <source>The body has no outline at Z = {} mm; turn the frame upright.</source>
-   <translation type="unfinished" />
+   <translation>Der Korpus hat auf Höhe Z = {} mm keinen Umriss; das Koordinatensystem aufrichten.</translation>
   </message>
   <message>
    <source>The body's top does not lie over the pocket and behind it; pick it.</source>
-   <translation type="unfinished" />
+   <translation>Die Decke des Korpus liegt nicht über der Tasche und dahinter; sie wählen.</translation>
   </message>
   <message>
    <source>The centreline does not run over the pocket's floor; {}.</source>
-   <translation type="unfinished" />
+   <translation>Die Mittellinie läuft nicht über den Boden der Tasche; {}.</translation>
   </message>
   <message>
    <source>The centreline does not run through the body; pick another.</source>
-   <translation type="unfinished" />
+   <translation>Die Mittellinie läuft nicht durch den Korpus; eine andere wählen.</translation>
   </message>
   <message>
    <source>The centreline is no straight edge; pick a straight one.</source>
-   <translation type="unfinished" />
+   <translation>Die Mittellinie ist keine gerade Kante; eine gerade wählen.</translation>
   </message>
   <message>
    <source>The centreline is not level with the top's datum; pick another edge.</source>
-   <translation type="unfinished" />
+   <translation>Die Mittellinie liegt nicht parallel zur Bezugsebene der Decke; eine andere Kante wählen.</translation>
   </message>
   <message>
    <source>The centreline is not picked; pick an edge or a line along the middle.</source>
-   <translation type="unfinished" />
+   <translation>Die Mittellinie ist nicht gewählt; eine Kante oder Linie längs der Mitte wählen.</translation>
   </message>
   <message>
    <source>The cover plate is not flat, so that its thickness must be stated.</source>
-   <translation type="unfinished" />
+   <translation>Das Schlagbrett ist nicht eben, deshalb muss seine Dicke angegeben werden.</translation>
   </message>
   <message>
    <source>The drawing's page is in the tree; double-click it there to see it.</source>
-   <translation type="unfinished" />
+   <translation>Das Zeichnungsblatt steht im Baum; dort doppelklicken, um es zu sehen.</translation>
   </message>
   <message>
    <source>The drill wanders into the old hole and the screw does not hold.</source>
    <translation>Der Bohrer verläuft in das alte Loch, und die Schraube hält nicht.</translation>
   </message>
   <message>
+   <source>The file</source>
+   <translation>Die Datei</translation>
+  </message>
+  <message>
+   <source>The file does not show it: the joint's value stands, unless you type another.</source>
+   <translation>Die Datei zeigt es nicht: der Wert der Verbindung gilt, wenn kein anderer eingetippt wird.</translation>
+  </message>
+  <message>
    <source>The flat top, or the carved one whose back is flat.</source>
-   <translation type="unfinished" />
+   <translation>Die ebene Decke, oder die gewölbte, deren Rückseite eben ist.</translation>
   </message>
   <message>
    <source>The floor gives way or cracks under the screws.</source>
@@ -929,11 +1301,11 @@
   </message>
   <message>
    <source>The given {} is made of {} solids, and one is wanted; join them.</source>
-   <translation type="unfinished" />
+   <translation>Der gegebene Körper ({}) besteht aus {} Volumenkörpern, gebraucht wird einer; sie vereinigen.</translation>
   </message>
   <message>
    <source>The given {} is no valid closed solid; let Part's Check Geometry show where, and mend it.</source>
-   <translation type="unfinished" />
+   <translation>Der gegebene Körper ({}) ist kein gültiger geschlossener Volumenkörper; mit „Geometrie überprüfen“ von Part die Stelle suchen und sie berichtigen.</translation>
   </message>
   <message>
    <source>The heel jams in damp months or comes loose in dry ones.</source>
@@ -1001,7 +1373,7 @@
   </message>
   <message>
    <source>The picked face has no wall on either side and toward the bridge, so it is no pocket's floor; {}.</source>
-   <translation type="unfinished" />
+   <translation>Die gewählte Fläche hat keine Wand zu beiden Seiten und zur Brücke hin, ist also kein Taschenboden; {}.</translation>
   </message>
   <message>
    <source>The picked floor is no plane face; {}.</source>
@@ -1009,7 +1381,7 @@
   </message>
   <message>
    <source>The picked top face does not reach {} mm behind the mouth on the centreline; pick the top face there.</source>
-   <translation type="unfinished" />
+   <translation>Die gewählte Deckenfläche reicht auf der Mittellinie nicht {} mm hinter die Mündung; die Deckenfläche dort wählen.</translation>
   </message>
   <message>
    <source>The pickup or its ring stands in the fretboard's way, or rubs on it when set higher.</source>
@@ -1041,15 +1413,15 @@
   </message>
   <message>
    <source>The pocket's end wall is skew to the centreline by {}°; pick another centreline, or make the wall square to it.</source>
-   <translation type="unfinished" />
+   <translation>Die Stirnwand der Tasche steht um {}° schief zur Mittellinie; eine andere Mittellinie wählen, oder die Wand rechtwinklig dazu machen.</translation>
   </message>
   <message>
    <source>The pocket's end wall leans by {}° and the floor by {}°, so that it is square to neither top nor floor; make it square to one, or state its values.</source>
-   <translation type="unfinished" />
+   <translation>Die Stirnwand der Tasche neigt sich um {}° und der Boden um {}°, sie steht also weder zur Decke noch zum Boden rechtwinklig; sie zu einem von beiden rechtwinklig machen, oder die Werte der Tasche angeben.</translation>
   </message>
   <message>
    <source>The pocket's side wall at {} leans by {}°, and only upright side walls can be stated; make it upright, or state the pocket's values.</source>
-   <translation type="unfinished" />
+   <translation>Die Seitenwand der Tasche bei {} neigt sich um {}°, und nur senkrechte Seitenwände lassen sich angeben; sie senkrecht machen, oder die Werte der Tasche angeben.</translation>
   </message>
   <message>
    <source>The rod can be adjusted only with the neck taken off.</source>
@@ -1065,7 +1437,7 @@
   </message>
   <message>
    <source>The screw bottoms: it feels tight while the neck is loose, or pushes the insert out.</source>
-   <translation type="unfinished" />
+   <translation>Die Schraube sitzt auf: sie fühlt sich fest an, während der Hals lose ist, oder drückt den Gewindeeinsatz heraus.</translation>
   </message>
   <message>
    <source>The screws bite in the body and jack the neck off its floor instead of pulling it down.</source>
@@ -1073,7 +1445,7 @@
   </message>
   <message>
    <source>The solid itself; picking its top face picks it too.</source>
-   <translation type="unfinished" />
+   <translation>Der Volumenkörper selbst; wer seine Decke wählt, wählt auch ihn.</translation>
   </message>
   <message>
    <source>The strings hardly press on their saddles: they rattle and slip sideways.</source>
@@ -1101,7 +1473,7 @@
   </message>
   <message>
    <source>The top is curved and the body has no flat back to measure from; type the frame, or link a coordinate system.</source>
-   <translation type="unfinished" />
+   <translation>Die Decke ist gewölbt, und der Korpus hat keine ebene Rückseite als Messbezug; das Koordinatensystem eintippen oder eines verknüpfen.</translation>
   </message>
   <message>
    <source>The web breaks out, and the end wall with it.</source>
@@ -1109,7 +1481,11 @@
   </message>
   <message>
    <source>The {} that was picked is no longer there; pick it again.</source>
-   <translation type="unfinished" />
+   <translation>Das Gewählte ({}) ist nicht mehr da; erneut wählen.</translation>
+  </message>
+  <message>
+   <source>There are several; type them in the property editor.</source>
+   <translation>Es sind mehrere; sie im Eigenschafteneditor eintippen.</translation>
   </message>
   <message>
    <source>This document has no joint; make one first.</source>
@@ -1125,10 +1501,14 @@
   </message>
   <message>
    <source>This joint has no options; a job file states them under [[option]].</source>
-   <translation type="unfinished" />
+   <translation>Diese Verbindung hat keine Varianten; eine Auftragsdatei gibt sie unter [[option]] an.</translation>
   </message>
   <message>
    <source>This went wrong within NeckFit: {}. The report view has the detail.</source>
+   <translation>In NeckFit ging dies schief: {}. Einzelheiten stehen im Ausgabefenster.</translation>
+  </message>
+  <message>
+   <source>This window is still working; wait, or stop it first.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1156,6 +1536,10 @@
    <translation>Toleranzen</translation>
   </message>
   <message>
+   <source>Tool's height</source>
+   <translation>Höhe des Werkzeugs</translation>
+  </message>
+  <message>
    <source>Top face</source>
    <translation>Oberseite</translation>
   </message>
@@ -1164,8 +1548,12 @@
    <translation>Versucht: {}</translation>
   </message>
   <message>
+   <source>Truss rod</source>
+   <translation>Halsstab</translation>
+  </message>
+  <message>
    <source>Turn X to the other end</source>
-   <translation type="unfinished" />
+   <translation>X zum anderen Ende drehen</translation>
   </message>
   <message>
    <source>Turn depth and angle of the pocket with all findings beside the model</source>
@@ -1173,11 +1561,19 @@
   </message>
   <message>
    <source>Type the frame</source>
-   <translation type="unfinished" />
+   <translation>Koordinatensystem eintippen</translation>
+  </message>
+  <message>
+   <source>Typed by hand.</source>
+   <translation>Von Hand eingetippt.</translation>
+  </message>
+  <message>
+   <source>Underside's height</source>
+   <translation>Höhe der Unterseite</translation>
   </message>
   <message>
    <source>Use a longer screw: {short} diameters are missing.</source>
-   <translation type="unfinished" />
+   <translation>Eine längere Schraube verwenden: {short} Durchmesser fehlen.</translation>
   </message>
   <message>
    <source>Use a longer screw: {short} shank diameters are missing.</source>
@@ -1185,7 +1581,7 @@
   </message>
   <message>
    <source>Use a screw shorter by {short}, or a longer insert.</source>
-   <translation type="unfinished" />
+   <translation>Eine um {short} kürzere Schraube verwenden, oder einen längeren Gewindeeinsatz.</translation>
   </message>
   <message>
    <source>Use a screw shorter by {short}: see the longest safe one.</source>
@@ -1193,7 +1589,11 @@
   </message>
   <message>
    <source>Use longer or thicker screws, or set them farther from the heel end.</source>
-   <translation type="unfinished" />
+   <translation>Längere oder dickere Schrauben verwenden, oder sie weiter vom Ende des Halsfußes setzen.</translation>
+  </message>
+  <message>
+   <source>Usual spread</source>
+   <translation>Übliche Streuung</translation>
   </message>
   <message>
    <source>Value</source>
@@ -1220,6 +1620,14 @@
    <translation>Was hilft ab</translation>
   </message>
   <message>
+   <source>What the limits are drawn in for.</source>
+   <translation>Wofür die Grenzen enger gefasst werden.</translation>
+  </message>
+  <message>
+   <source>What was recognised stands as the answer.</source>
+   <translation>Was erkannt wurde, gilt als Antwort.</translation>
+  </message>
+  <message>
    <source>Which joint do you want to fit?</source>
    <translation>Welche Verbindung einpassen?</translation>
   </message>
@@ -1240,8 +1648,20 @@
    <translation>Die Tasche oder den Ausschnitt des Schlagbretts um {short} erweitern, oder das Griffbrett darüber halten.</translation>
   </message>
   <message>
+   <source>Width at its end</source>
+   <translation>Breite am Ende</translation>
+  </message>
+  <message>
+   <source>Width at the mouth</source>
+   <translation>Breite an der Mündung</translation>
+  </message>
+  <message>
+   <source>Width at the nut</source>
+   <translation>Breite am Sattel</translation>
+  </message>
+  <message>
    <source>Wished share of failures</source>
-   <translation type="unfinished" />
+   <translation>Gewünschter Anteil Fehlschläge</translation>
   </message>
   <message>
    <source>Wood</source>
@@ -1265,99 +1685,103 @@
   </message>
   <message>
    <source>X of the cavity's centre</source>
-   <translation type="unfinished" />
+   <translation>X der Mitte des Hohlraums</translation>
   </message>
   <message>
    <source>X of the pickup's pole line</source>
-   <translation type="unfinished" />
+   <translation>X der Polstücklinie des Tonabnehmers</translation>
   </message>
   <message>
    <source>X of the saddle's string rest with the saddle fully forward</source>
-   <translation type="unfinished" />
+   <translation>X der Saitenauflage, Saitenreiter ganz nach vorn gestellt</translation>
   </message>
   <message>
    <source>X of the screw in the body frame at the floor</source>
-   <translation type="unfinished" />
+   <translation>X der Schraube im Koordinatensystem des Korpus, am Boden</translation>
   </message>
   <message>
    <source>X under the playing hand; midway from fretboard end to saddles unless stated</source>
-   <translation type="unfinished" />
+   <translation>X unter der Spielhand; ohne Angabe auf halbem Weg vom Griffbrettende zu den Saitenreitern</translation>
   </message>
   <message>
    <source>X, to the bridge</source>
-   <translation type="unfinished" />
+   <translation>X, zur Brücke</translation>
   </message>
   <message>
    <source>Y</source>
-   <translation type="unfinished" />
+   <translation>Y</translation>
   </message>
   <message>
    <source>Y of the cavity's centre</source>
-   <translation type="unfinished" />
+   <translation>Y der Mitte des Hohlraums</translation>
   </message>
   <message>
    <source>Y of the screw</source>
-   <translation type="unfinished" />
+   <translation>Y der Schraube</translation>
   </message>
   <message>
    <source>Yaw</source>
-   <translation type="unfinished" />
+   <translation>Gieren</translation>
   </message>
   <message>
    <source>Z, out of the top</source>
-   <translation type="unfinished" />
+   <translation>Z, aus der Decke heraus</translation>
+  </message>
+  <message>
+   <source>a chart holds &lt;{}&gt;, which no sheet of paper can show</source>
+   <translation>ein Schaubild enthält &lt;{}&gt;, was kein Papierblatt zeigen kann</translation>
   </message>
   <message>
    <source>a fret has no edge along it</source>
-   <translation type="unfinished" />
+   <translation>ein Bund hat keine Kante in Längsrichtung</translation>
   </message>
   <message>
    <source>a fret has round flanks, so that its crest is no edge</source>
-   <translation type="unfinished" />
+   <translation>ein Bund hat runde Flanken, seine Krone ist daher keine Kante</translation>
   </message>
   <message>
    <source>a fretboard glued on, or a neck of one piece</source>
-   <translation type="unfinished" />
+   <translation>ein aufgeleimtes Griffbrett oder ein einteiliger Hals</translation>
   </message>
   <message>
    <source>a job file</source>
-   <translation type="unfinished" />
+   <translation>eine Auftragsdatei</translation>
   </message>
   <message>
    <source>a line has no centre</source>
-   <translation type="unfinished" />
+   <translation>eine Linie hat keine Mitte</translation>
   </message>
   <message>
    <source>a list is no {}</source>
-   <translation type="unfinished" />
+   <translation>eine Liste ist hier falsch: {}</translation>
   </message>
   <message>
    <source>a macro cannot hold a {}</source>
-   <translation type="unfinished" />
+   <translation>ein Makro kann dies nicht enthalten: {}</translation>
   </message>
   <message>
    <source>a number is no {}</source>
-   <translation type="unfinished" />
+   <translation>eine Zahl ist hier falsch: {}</translation>
   </message>
   <message>
    <source>a part file has no [{}]; state it in the job file.</source>
-   <translation type="unfinished" />
+   <translation>eine Teiledatei hat kein [{}]; es in der Auftragsdatei angeben.</translation>
   </message>
   <message>
    <source>a part of it is empty</source>
-   <translation type="unfinished" />
+   <translation>ein Teil davon ist leer</translation>
   </message>
   <message>
    <source>a pickup is fitted here</source>
-   <translation type="unfinished" />
+   <translation>hier ist ein Tonabnehmer eingebaut</translation>
   </message>
   <message>
    <source>a round pocket has no corners: see the end clearance</source>
-   <translation type="unfinished" />
+   <translation>eine runde Tasche hat keine Ecken: siehe das Stirnspiel</translation>
   </message>
   <message>
    <source>a text is no {}</source>
-   <translation type="unfinished" />
+   <translation>ein Text ist hier falsch: {}</translation>
   </message>
   <message>
    <source>action error of the middle strings on a fixed radius</source>
@@ -1365,11 +1789,19 @@
   </message>
   <message>
    <source>an object holds itself</source>
-   <translation type="unfinished" />
+   <translation>ein Objekt enthält sich selbst</translation>
+  </message>
+  <message>
+   <source>another value</source>
+   <translation>anderer Wert</translation>
+  </message>
+  <message>
+   <source>answer this</source>
+   <translation>beantworten</translation>
   </message>
   <message>
    <source>anything worth remembering</source>
-   <translation type="unfinished" />
+   <translation>alles, was man sich merken will</translation>
   </message>
   <message>
    <source>as FreeCAD</source>
@@ -1381,7 +1813,7 @@
   </message>
   <message>
    <source>bit: a diameter of {} cuts nothing; state one above zero.</source>
-   <translation type="unfinished" />
+   <translation>Fräser: ein Durchmesser von {} schneidet nichts; einen über null angeben.</translation>
   </message>
   <message>
    <source>body</source>
@@ -1397,51 +1829,51 @@
   </message>
   <message>
    <source>body.block_{}: {} mm leaves no horn within body.upper_width of {} mm; make the block narrower or the body wider.</source>
-   <translation type="unfinished" />
+   <translation>body.block_{}: {} mm lassen innerhalb von body.upper_width mit {} mm kein Horn; den Block schmaler oder den Korpus breiter machen.</translation>
   </message>
   <message>
    <source>body.cutaway_{}: its bottom lies {} mm behind the pocket's mouth, and {} mm are the least; make it smaller or the pocket longer.</source>
-   <translation type="unfinished" />
+   <translation>body.cutaway_{}: sein Grund liegt {} mm hinter der Mündung der Tasche, {} mm sind das Mindeste; ihn kleiner oder die Tasche länger machen.</translation>
   </message>
   <message>
    <source>body.edge_round: a round of {} mm does not fit this outline's edges; make it smaller, or the outline's own curves wider.</source>
-   <translation type="unfinished" />
+   <translation>body.edge_round: eine Rundung von {} mm passt nicht an die Kanten dieses Umrisses; sie kleiner oder die Kurven des Umrisses weiter machen.</translation>
   </message>
   <message>
    <source>body.outline_file is missing, though body.outline is "file"; name a DXF or FCStd file.</source>
-   <translation type="unfinished" />
+   <translation>body.outline_file fehlt, obwohl body.outline "file" ist; eine DXF- oder FCStd-Datei nennen.</translation>
   </message>
   <message>
    <source>body.outline_file: {} is neither DXF nor FCStd; save it as one of these.</source>
-   <translation type="unfinished" />
+   <translation>body.outline_file: {} ist weder DXF noch FCStd; als eines davon speichern.</translation>
   </message>
   <message>
    <source>body.outline_points is missing, though body.outline is "{}"; state the corners.</source>
-   <translation type="unfinished" />
+   <translation>body.outline_points fehlt, obwohl body.outline "{}" ist; die Ecken angeben.</translation>
   </message>
   <message>
    <source>body.top_heights is missing, though body.top is "sampled"; state the heights.</source>
-   <translation type="unfinished" />
+   <translation>body.top_heights fehlt, obwohl body.top "sampled" ist; die Höhen angeben.</translation>
   </message>
   <message>
    <source>body.top_heights: {} heights are no grid of {} across (body.top_rows); state at least {} rows of at least {} each, all of one length.</source>
-   <translation type="unfinished" />
+   <translation>body.top_heights: {} Höhen sind kein Raster mit {} in der Breite (body.top_rows); mindestens {} Reihen mit je mindestens {} angeben, alle gleich lang.</translation>
   </message>
   <message>
    <source>body.waist_width: {} mm leaves no waist in a body whose {} part is {} mm wide; make it at most {} mm.</source>
-   <translation type="unfinished" />
+   <translation>body.waist_width: {0} mm lassen einem Korpus, dessen Teil {1} {2} mm breit ist, keine Taille; höchstens {3} mm angeben.</translation>
   </message>
   <message>
    <source>body: angle of the rings to the width (0 quartersawn, 90 flatsawn)</source>
-   <translation type="unfinished" />
+   <translation>Korpus: Winkel der Jahresringe zur Breite (0 stehende, 90 liegende Jahresringe)</translation>
   </message>
   <message>
    <source>body: at its outline {} mm are left between top and back, but its rounded edges need {} mm; make it thicker or body.edge_round smaller.</source>
-   <translation type="unfinished" />
+   <translation>Korpus: an seinem Umriss bleiben {} mm zwischen Decke und Rückseite, seine gerundeten Kanten brauchen aber {} mm; ihn dicker oder body.edge_round kleiner machen.</translation>
   </message>
   <message>
    <source>body: pocket, cavities and contour leave {} pieces of it; make them smaller or the outline larger.</source>
-   <translation type="unfinished" />
+   <translation>Korpus: Tasche, Hohlräume und Halsübergang lassen davon {} Stücke; sie kleiner oder den Umriss größer machen.</translation>
   </message>
   <message>
    <source>break angle over the saddle, least</source>
@@ -1461,7 +1893,7 @@
   </message>
   <message>
    <source>bush: {} is no larger than the bit of {}; state the bush's outer diameter.</source>
-   <translation type="unfinished" />
+   <translation>Kopierhülse: {} ist nicht größer als der Fräser mit {}; den Außendurchmesser der Hülse angeben.</translation>
   </message>
   <message>
    <source>by closed form - solids on release</source>
@@ -1472,64 +1904,76 @@
    <translation>nach Formel und am Volumenkörper</translation>
   </message>
   <message>
+   <source>by hand</source>
+   <translation>von Hand</translation>
+  </message>
+  <message>
+   <source>c</source>
+   <translation>c</translation>
+  </message>
+  <message>
    <source>calipers at the cut-out's edge</source>
-   <translation type="unfinished" />
+   <translation>Messschieber am Rand des Ausschnitts</translation>
   </message>
   <message>
    <source>calipers at the heel's side</source>
-   <translation type="unfinished" />
+   <translation>Messschieber an der Seite des Halsfußes</translation>
   </message>
   <message>
    <source>calipers at the pocket's end wall</source>
-   <translation type="unfinished" />
+   <translation>Messschieber an der Stirnwand der Tasche</translation>
   </message>
   <message>
    <source>calipers close to the heel end</source>
-   <translation type="unfinished" />
+   <translation>Messschieber nahe am Ende des Halsfußes</translation>
   </message>
   <message>
    <source>calipers over the heel, beside a fret</source>
-   <translation type="unfinished" />
+   <translation>Messschieber über dem Halsfuß, neben einem Bund</translation>
   </message>
   <message>
    <source>calipers under the overhang</source>
-   <translation type="unfinished" />
+   <translation>Messschieber unter dem Überstand</translation>
   </message>
   <message>
    <source>calipers where the body ends</source>
-   <translation type="unfinished" />
+   <translation>Messschieber, wo der Korpus endet</translation>
   </message>
   <message>
    <source>carved</source>
-   <translation type="unfinished" />
+   <translation>gewölbt</translation>
   </message>
   <message>
    <source>carved top: climb toward the bridge at the origin</source>
-   <translation type="unfinished" />
+   <translation>gewölbte Decke: Anstieg zur Brücke am Ursprung</translation>
   </message>
   <message>
    <source>carved top: radius along the centreline at the origin</source>
-   <translation type="unfinished" />
+   <translation>gewölbte Decke: Radius längs der Mittellinie am Ursprung</translation>
   </message>
   <message>
    <source>carved top: radius square to the centreline at the origin</source>
-   <translation type="unfinished" />
+   <translation>gewölbte Decke: Radius quer zur Mittellinie am Ursprung</translation>
   </message>
   <message>
    <source>cavity</source>
-   <translation type="unfinished" />
+   <translation>Hohlraum</translation>
   </message>
   <message>
    <source>chamfer along the heel's bottom edges</source>
+   <translation>Fase an den unteren Kanten des Halsfußes</translation>
+  </message>
+  <message>
+   <source>checking the joint as it is stated</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>chosen by this project</source>
-   <translation type="unfinished" />
+   <translation>von diesem Projekt gewählt</translation>
   </message>
   <message>
    <source>clearance hole through the body</source>
-   <translation type="unfinished" />
+   <translation>Durchgangsloch durch den Korpus</translation>
   </message>
   <message>
    <source>colours that all eyes tell apart</source>
@@ -1541,15 +1985,15 @@
   </message>
   <message>
    <source>compensation of each string, treble first</source>
-   <translation type="unfinished" />
+   <translation>Kompensation jeder Saite, Diskant zuerst</translation>
   </message>
   <message>
    <source>corners of the outline as [X, Y] pairs in the body frame</source>
-   <translation type="unfinished" />
+   <translation>Ecken des Umrisses als Paare [X, Y] im Koordinatensystem des Korpus</translation>
   </message>
   <message>
    <source>could not be decided</source>
-   <translation type="unfinished" />
+   <translation>war nicht zu entscheiden</translation>
   </message>
   <message>
    <source>cover plate</source>
@@ -1565,27 +2009,27 @@
   </message>
   <message>
    <source>cover plate: none, all round the pocket, or on the treble side only</source>
-   <translation type="unfinished" />
+   <translation>Schlagbrett: keines, rings um die Tasche, oder nur auf der Diskantseite</translation>
   </message>
   <message>
    <source>cut-out beyond the pocket's edge, all round</source>
-   <translation type="unfinished" />
+   <translation>Ausschnitt über den Rand der Tasche hinaus, ringsum</translation>
   </message>
   <message>
    <source>dampest month indoors</source>
-   <translation type="unfinished" />
+   <translation>feuchtester Monat im Haus</translation>
   </message>
   <message>
    <source>data/sheet.dxf has no model space</source>
-   <translation type="unfinished" />
+   <translation>data/sheet.dxf hat keinen Modellbereich</translation>
   </message>
   <message>
    <source>depth from the top at the cavity's centre</source>
-   <translation type="unfinished" />
+   <translation>Tiefe ab Oberseite in der Mitte des Hohlraums</translation>
   </message>
   <message>
    <source>depth gauge from the top at the end wall</source>
-   <translation type="unfinished" />
+   <translation>Tiefenmaß von der Oberseite an der Stirnwand</translation>
   </message>
   <message>
    <source>depth of its cavity from the top</source>
@@ -1593,27 +2037,35 @@
   </message>
   <message>
    <source>depth of the ferrule's seat below the back</source>
-   <translation type="unfinished" />
+   <translation>Tiefe des Hülsensitzes unter der Rückseite</translation>
   </message>
   <message>
    <source>depth of the head's seat below the neck plate's outer face or ferrule rim</source>
-   <translation type="unfinished" />
+   <translation>Tiefe des Kopfsitzes unter der Außenseite der Halsplatte oder dem Rand der Hülse</translation>
   </message>
   <message>
    <source>depth of the pocket in bare wood, at the end wall, square to the datum</source>
-   <translation type="unfinished" />
+   <translation>Tiefe der Tasche im rohen Holz, an der Stirnwand, rechtwinklig zur Bezugsebene</translation>
   </message>
   <message>
    <source>depth of the recess under the bridge</source>
-   <translation type="unfinished" />
+   <translation>Tiefe der Vertiefung unter der Brücke</translation>
+  </message>
+  <message>
+   <source>depths at which the router's stops stand, where it has stops</source>
+   <translation>Tiefen, auf denen die Anschläge der Oberfräse stehen, wo sie Anschläge hat</translation>
   </message>
   <message>
    <source>diameter of the ferrule</source>
-   <translation type="unfinished" />
+   <translation>Durchmesser der Hülse</translation>
   </message>
   <message>
    <source>divides by zero</source>
-   <translation type="unfinished" />
+   <translation>teilt durch null</translation>
+  </message>
+  <message>
+   <source>do not vary</source>
+   <translation>streuen nicht</translation>
   </message>
   <message>
    <source>does not fit</source>
@@ -1621,7 +2073,7 @@
   </message>
   <message>
    <source>does not start with a number</source>
-   <translation type="unfinished" />
+   <translation>beginnt nicht mit einer Zahl</translation>
   </message>
   <message>
    <source>does not tell here</source>
@@ -1629,23 +2081,27 @@
   </message>
   <message>
    <source>domed</source>
-   <translation type="unfinished" />
+   <translation>kugelig</translation>
   </message>
   <message>
    <source>domed top: X of the highest point</source>
-   <translation type="unfinished" />
+   <translation>kugelige Decke: X des höchsten Punkts</translation>
   </message>
   <message>
    <source>domed top: radius of the sphere</source>
-   <translation type="unfinished" />
+   <translation>kugelige Decke: Radius der Kugel</translation>
+  </message>
+  <message>
+   <source>doubtful</source>
+   <translation>zweifelhaft</translation>
   </message>
   <message>
    <source>driest month indoors</source>
-   <translation type="unfinished" />
+   <translation>trockenster Monat im Haus</translation>
   </message>
   <message>
    <source>e: least distance between heel end and end wall as assembled</source>
-   <translation type="unfinished" />
+   <translation>e: kleinster Abstand zwischen Ende des Halsfußes und Stirnwand im zusammengebauten Zustand</translation>
   </message>
   <message>
    <source>en</source>
@@ -1657,51 +2113,55 @@
   </message>
   <message>
    <source>end wall to the body's edge where the neck leaves</source>
-   <translation type="unfinished" />
+   <translation>Stirnwand bis zum Rand des Korpus, wo der Hals austritt</translation>
   </message>
   <message>
    <source>end wall to the plate's end toward the bridge</source>
-   <translation type="unfinished" />
+   <translation>Stirnwand bis zum brückenseitigen Ende des Schlagbretts</translation>
   </message>
   <message>
    <source>engagement in an insert in screw diameters, least</source>
-   <translation type="unfinished" />
+   <translation>Eingriff in einen Gewindeeinsatz in Schraubendurchmessern, mindestens</translation>
   </message>
   <message>
    <source>engagement in inserts in screw diameters</source>
-   <translation type="unfinished" />
+   <translation>Eingriff in Gewindeeinsätze in Schraubendurchmessern</translation>
   </message>
   <message>
    <source>every old pilot hole is used again</source>
-   <translation type="unfinished" />
+   <translation>jede alte Vorbohrung wird wieder verwendet</translation>
   </message>
   <message>
    <source>every stocked length is too long</source>
-   <translation type="unfinished" />
+   <translation>jede vorrätige Länge ist zu lang</translation>
   </message>
   <message>
    <source>everything</source>
    <translation>alles</translation>
   </message>
   <message>
+   <source>f</source>
+   <translation>f</translation>
+  </message>
+  <message>
    <source>ferrules</source>
-   <translation type="unfinished" />
+   <translation>Hülsen</translation>
   </message>
   <message>
    <source>file</source>
-   <translation type="unfinished" />
+   <translation>Datei</translation>
   </message>
   <message>
    <source>finish built up on each pocket wall</source>
-   <translation type="unfinished" />
+   <translation>Lackaufbau auf jeder Taschenwand</translation>
   </message>
   <message>
    <source>finish built up on the pocket's floor (0 where it is masked)</source>
-   <translation type="unfinished" />
+   <translation>Lackaufbau auf dem Boden der Tasche (0, wo er abgeklebt ist)</translation>
   </message>
   <message>
    <source>finish built up on the top</source>
-   <translation type="unfinished" />
+   <translation>Lackaufbau auf der Decke</translation>
   </message>
   <message>
    <source>fits</source>
@@ -1709,23 +2169,23 @@
   </message>
   <message>
    <source>fixed radius</source>
-   <translation type="unfinished" />
+   <translation>fester Radius</translation>
   </message>
   <message>
    <source>fixed radius: action error of a middle string, largest</source>
-   <translation type="unfinished" />
+   <translation>fester Radius: Fehler der Saitenlage einer mittleren Saite, höchstens</translation>
   </message>
   <message>
    <source>fixed radius: distance between the two posts</source>
-   <translation type="unfinished" />
+   <translation>fester Radius: Abstand der beiden Bolzen</translation>
   </message>
   <message>
    <source>fixed radius: radius over the strings' undersides</source>
-   <translation type="unfinished" />
+   <translation>fester Radius: Radius über den Unterseiten der Saiten</translation>
   </message>
   <message>
    <source>flat</source>
-   <translation type="unfinished" />
+   <translation>eben</translation>
   </message>
   <message>
    <source>flat heel length beyond the pocket</source>
@@ -1733,23 +2193,23 @@
   </message>
   <message>
    <source>floating</source>
-   <translation type="unfinished" />
+   <translation>schwebend</translation>
   </message>
   <message>
    <source>floating bridge: base over the mount, least</source>
-   <translation type="unfinished" />
+   <translation>schwebende Brücke: Grundplatte über der Auflage, mindestens</translation>
   </message>
   <message>
    <source>floating: highest height of the base above the mount</source>
-   <translation type="unfinished" />
+   <translation>schwebend: größte Höhe der Grundplatte über der Auflage</translation>
   </message>
   <message>
    <source>floating: lowest height of the base above the mount</source>
-   <translation type="unfinished" />
+   <translation>schwebend: kleinste Höhe der Grundplatte über der Auflage</translation>
   </message>
   <message>
    <source>floor</source>
-   <translation type="unfinished" />
+   <translation>Boden</translation>
   </message>
   <message>
    <source>for information</source>
@@ -1757,7 +2217,7 @@
   </message>
   <message>
    <source>frequency of each open string, treble first</source>
-   <translation type="unfinished" />
+   <translation>Frequenz jeder leeren Saite, Diskant zuerst</translation>
   </message>
   <message>
    <source>fretboard end to neck pickup</source>
@@ -1773,15 +2233,15 @@
   </message>
   <message>
    <source>fretboard: its top of radius {} mm leaves no wood at the edges at the {}, {} mm wide; make it thicker, narrower or flatter.</source>
-   <translation type="unfinished" />
+   <translation>Griffbrett: seine Oberseite mit Radius {} mm lässt bei „{}“, {} mm breit, an den Kanten kein Holz; es dicker, schmaler oder flacher machen.</translation>
   </message>
   <message>
    <source>fretted string over every later fret, least</source>
-   <translation type="unfinished" />
+   <translation>gegriffene Saite über jedem weiteren Bund, mindestens</translation>
   </message>
   <message>
    <source>fretted string over plate and rings, least</source>
-   <translation type="unfinished" />
+   <translation>gegriffene Saite über Schlagbrett und Rahmen, mindestens</translation>
   </message>
   <message>
    <source>fretted strings over every later fret</source>
@@ -1793,15 +2253,15 @@
   </message>
   <message>
    <source>from memory; set your own</source>
-   <translation type="unfinished" />
+   <translation>aus dem Gedächtnis; den eigenen Wert angeben</translation>
   </message>
   <message>
    <source>full wedge: thickness at the end wall</source>
-   <translation type="unfinished" />
+   <translation>voller Keil: Dicke an der Stirnwand</translation>
   </message>
   <message>
    <source>full wedge: thickness at the mouth</source>
-   <translation type="unfinished" />
+   <translation>voller Keil: Dicke an der Mündung</translation>
   </message>
   <message>
    <source>gap seen at the end wall</source>
@@ -1812,12 +2272,16 @@
    <translation>Spalt unter dem Überstand durch das Jahr</translation>
   </message>
   <message>
+   <source>general tolerance (ISO 2768-1) of dimensions that state no limits of their own</source>
+   <translation>Allgemeintoleranz (ISO 2768-1) der Maße ohne eigene Grenzen</translation>
+  </message>
+  <message>
    <source>gives no limit deviations</source>
-   <translation type="unfinished" />
+   <translation>gibt keine Grenzabweichungen</translation>
   </message>
   <message>
    <source>glued</source>
-   <translation type="unfinished" />
+   <translation>aufgeleimt</translation>
   </message>
   <message>
    <source>greys, for print</source>
@@ -1825,7 +2289,7 @@
   </message>
   <message>
    <source>h_o: heel bottom to the overhang's underside</source>
-   <translation type="unfinished" />
+   <translation>h_o: Unterseite des Halsfußes bis Unterseite des Überstands</translation>
   </message>
   <message>
    <source>has a decimal comma</source>
@@ -1837,79 +2301,79 @@
   </message>
   <message>
    <source>has a fraction in brackets that differs from the number before it</source>
-   <translation type="unfinished" />
+   <translation>hat einen Bruch in Klammern, der von der Zahl davor abweicht</translation>
   </message>
   <message>
    <source>has a hyphen that may be a sign or not</source>
-   <translation type="unfinished" />
+   <translation>hat einen Bindestrich, der ein Vorzeichen sein kann oder nicht</translation>
   </message>
   <message>
    <source>has a line break or control character</source>
-   <translation type="unfinished" />
+   <translation>hat einen Zeilenumbruch oder ein Steuerzeichen</translation>
   </message>
   <message>
    <source>has a second sign after ±</source>
-   <translation type="unfinished" />
+   <translation>hat ein zweites Vorzeichen nach ±</translation>
   </message>
   <message>
    <source>has a whole number before a fraction that is not below 1</source>
-   <translation type="unfinished" />
+   <translation>hat eine ganze Zahl vor einem Bruch, der nicht unter 1 liegt</translation>
   </message>
   <message>
    <source>has an exponent beyond any use</source>
-   <translation type="unfinished" />
+   <translation>hat einen Exponenten jenseits allen Nutzens</translation>
   </message>
   <message>
    <source>has both a part of a minute and seconds</source>
-   <translation type="unfinished" />
+   <translation>hat sowohl einen Bruchteil einer Minute als auch Sekunden</translation>
   </message>
   <message>
    <source>has digits other than the plain 0 to 9</source>
-   <translation type="unfinished" />
+   <translation>hat andere Ziffern als 0 bis 9</translation>
   </message>
   <message>
    <source>has marks that turn the reading direction</source>
-   <translation type="unfinished" />
+   <translation>hat Zeichen, die die Leserichtung umkehren</translation>
   </message>
   <message>
    <source>has minutes or seconds of 60 and more</source>
-   <translation type="unfinished" />
+   <translation>hat 60 oder mehr Minuten oder Sekunden</translation>
   </message>
   <message>
    <source>has more than two deviations</source>
-   <translation type="unfinished" />
+   <translation>hat mehr als zwei Abweichungen</translation>
   </message>
   <message>
    <source>has something in brackets that is no fraction of an inch</source>
-   <translation type="unfinished" />
+   <translation>hat etwas in Klammern, das kein Bruch eines Zolls ist</translation>
   </message>
   <message>
    <source>has the unknown unit {}{}</source>
-   <translation type="unfinished" />
+   <translation>hat die unbekannte Einheit {}{}</translation>
   </message>
   <message>
    <source>has {} after the number, but counts things</source>
-   <translation type="unfinished" />
+   <translation>hat {} nach der Zahl, zählt aber Stücke</translation>
   </message>
   <message>
    <source>has {} after the number, but takes no unit</source>
-   <translation type="unfinished" />
+   <translation>hat {} nach der Zahl, nimmt aber keine Einheit</translation>
   </message>
   <message>
    <source>has {} characters</source>
-   <translation type="unfinished" />
+   <translation>hat {} Zeichen</translation>
   </message>
   <message>
    <source>has {} characters, more than any number needs</source>
-   <translation type="unfinished" />
+   <translation>hat {} Zeichen, mehr als eine Zahl braucht</translation>
   </message>
   <message>
    <source>heads bear on a neck plate, in ferrules, or on the bare wood</source>
-   <translation type="unfinished" />
+   <translation>Köpfe liegen auf einer Halsplatte, in Hülsen oder auf dem bloßen Holz</translation>
   </message>
   <message>
    <source>headstock</source>
-   <translation type="unfinished" />
+   <translation>Kopfplatte</translation>
   </message>
   <message>
    <source>heel</source>
@@ -1921,19 +2385,19 @@
   </message>
   <message>
    <source>heel bottom to the glue line under the fretboard</source>
-   <translation type="unfinished" />
+   <translation>Unterseite des Halsfußes bis zur Leimfuge unter dem Griffbrett</translation>
   </message>
   <message>
    <source>heel bottom to the truss-rod channel's bottom</source>
-   <translation type="unfinished" />
+   <translation>Unterseite des Halsfußes bis zum Grund des Halsstabkanals</translation>
   </message>
   <message>
    <source>heel contour: mouth to where the slope has run out to nothing</source>
-   <translation type="unfinished" />
+   <translation>Halsübergang: Mündung bis dorthin, wo die Schräge ausläuft</translation>
   </message>
   <message>
    <source>heel contour: wood taken off the back at the pocket's mouth</source>
-   <translation type="unfinished" />
+   <translation>Halsübergang: an der Mündung der Tasche von der Rückseite abgenommenes Holz</translation>
   </message>
   <message>
    <source>heel corners in the pocket's corners</source>
@@ -1941,7 +2405,7 @@
   </message>
   <message>
    <source>heel end to the end of the truss-rod channel</source>
-   <translation type="unfinished" />
+   <translation>Ende des Halsfußes bis zum Ende des Halsstabkanals</translation>
   </message>
   <message>
    <source>heel held off by the floor's fillet</source>
@@ -1949,31 +2413,31 @@
   </message>
   <message>
    <source>heel width at the heel end (before its corners are rounded)</source>
-   <translation type="unfinished" />
+   <translation>Breite des Halsfußes an seinem Ende (vor dem Runden der Ecken)</translation>
   </message>
   <message>
    <source>heel width one pocket length before the heel end</source>
-   <translation type="unfinished" />
+   <translation>Breite des Halsfußes eine Taschenlänge vor seinem Ende</translation>
   </message>
   <message>
    <source>heel-adjusted rod: diameter the adjusting tool needs</source>
-   <translation type="unfinished" />
+   <translation>am Halsfuß eingestellter Stab: Durchmesser, den das Werkzeug braucht</translation>
   </message>
   <message>
    <source>heel-adjusted rod: heel bottom to the tool's axis</source>
-   <translation type="unfinished" />
+   <translation>am Halsfuß eingestellter Stab: Unterseite des Halsfußes bis zur Achse des Werkzeugs</translation>
   </message>
   <message>
    <source>heel-adjusted rod: straight path the tool needs behind the heel end</source>
-   <translation type="unfinished" />
+   <translation>am Halsfuß eingestellter Stab: gerader Weg, den das Werkzeug hinter dem Ende des Halsfußes braucht</translation>
   </message>
   <message>
    <source>height of its ring above the mount</source>
-   <translation type="unfinished" />
+   <translation>Höhe seines Rahmens über der Auflage</translation>
   </message>
   <message>
    <source>height of its springs fully compressed</source>
-   <translation type="unfinished" />
+   <translation>Höhe seiner Federn, ganz zusammengedrückt</translation>
   </message>
   <message>
    <source>height of the fret crowns</source>
@@ -1981,43 +2445,51 @@
   </message>
   <message>
    <source>height of the pickup, poles included, over its springs' seat</source>
-   <translation type="unfinished" />
+   <translation>Höhe des Tonabnehmers mit Polstücken über dem Sitz der Federn</translation>
+  </message>
+  <message>
+   <source>how dimensions spread between their limits, unless one states it</source>
+   <translation>wie Maße zwischen ihren Grenzen streuen, wenn keines es selbst angibt</translation>
   </message>
   <message>
    <source>how far a hole may lie from where it should</source>
-   <translation type="unfinished" />
+   <translation>wie weit ein Loch von seinem Sollort liegen darf</translation>
   </message>
   <message>
    <source>how far the binding hangs below the overhang's underside</source>
-   <translation type="unfinished" />
+   <translation>wie weit die Einfassung unter die Unterseite des Überstands hängt</translation>
   </message>
   <message>
    <source>how far the last fret lies below the straight line past fret 12</source>
-   <translation type="unfinished" />
+   <translation>wie weit der letzte Bund unter der Geraden jenseits von Bund 12 liegt</translation>
   </message>
   <message>
    <source>how far the plate reaches beyond its cut-out</source>
-   <translation type="unfinished" />
+   <translation>wie weit das Schlagbrett über seinen Ausschnitt hinausreicht</translation>
+  </message>
+  <message>
+   <source>how many steps exchanging a whole part counts, when changes are ranked</source>
+   <translation>wie viele Schritte der Tausch eines ganzen Teils zählt, wenn Änderungen gereiht werden</translation>
   </message>
   <message>
    <source>inch</source>
-   <translation type="unfinished" />
+   <translation>Zoll</translation>
   </message>
   <message>
    <source>inches</source>
-   <translation type="unfinished" />
+   <translation>Zoll</translation>
   </message>
   <message>
    <source>insert</source>
-   <translation type="unfinished" />
+   <translation>Gewindeeinsatz</translation>
   </message>
   <message>
    <source>inside calipers at the body's edge</source>
-   <translation type="unfinished" />
+   <translation>Innenmessschieber am Rand des Korpus</translation>
   </message>
   <message>
    <source>inside calipers close to the end wall, above the corner radii</source>
-   <translation type="unfinished" />
+   <translation>Innenmessschieber nahe der Stirnwand, über den Eckenradien</translation>
   </message>
   <message>
    <source>interferes</source>
@@ -2025,55 +2497,55 @@
   </message>
   <message>
    <source>is empty</source>
-   <translation type="unfinished" />
+   <translation>ist leer</translation>
   </message>
   <message>
    <source>is in {}, a unit of {}</source>
-   <translation type="unfinished" />
+   <translation>steht in {}, einer Einheit von {}</translation>
   </message>
   <message>
    <source>is negative, where one number stands for both sides</source>
-   <translation type="unfinished" />
+   <translation>ist negativ, wo eine Zahl für beide Seiten steht</translation>
   </message>
   <message>
    <source>is neither true nor false</source>
-   <translation type="unfinished" />
+   <translation>ist weder wahr noch falsch</translation>
   </message>
   <message>
    <source>is no pair of lengths</source>
-   <translation type="unfinished" />
+   <translation>ist kein Längenpaar</translation>
   </message>
   <message>
    <source>is no {}</source>
-   <translation type="unfinished" />
+   <translation>ist falsch; verlangt: {}</translation>
   </message>
   <message>
    <source>is not a finite number</source>
-   <translation type="unfinished" />
+   <translation>ist keine endliche Zahl</translation>
   </message>
   <message>
    <source>is not one number and one unit</source>
-   <translation type="unfinished" />
+   <translation>ist nicht eine Zahl mit einer Einheit</translation>
   </message>
   <message>
    <source>is not whole</source>
-   <translation type="unfinished" />
+   <translation>ist nicht ganzzahlig</translation>
   </message>
   <message>
    <source>is only one of two deviations</source>
-   <translation type="unfinished" />
+   <translation>ist nur eine von zwei Abweichungen</translation>
   </message>
   <message>
    <source>is too large a number</source>
-   <translation type="unfinished" />
+   <translation>ist als Zahl zu groß</translation>
   </message>
   <message>
    <source>is too large to count anything</source>
-   <translation type="unfinished" />
+   <translation>ist zu groß, um etwas zu zählen</translation>
   </message>
   <message>
    <source>is too small a number to be told from zero</source>
-   <translation type="unfinished" />
+   <translation>ist als Zahl zu klein, um sich von null zu unterscheiden</translation>
   </message>
   <message>
    <source>largest end clearance</source>
@@ -2093,7 +2565,7 @@
   </message>
   <message>
    <source>last fret to fretboard end, where the overhang is worked out from it</source>
-   <translation type="unfinished" />
+   <translation>letzter Bund bis Griffbrettende, woraus der Überstand berechnet wird</translation>
   </message>
   <message>
    <source>least clearance between cover plate and heel</source>
@@ -2101,7 +2573,7 @@
   </message>
   <message>
    <source>least distance from fretboard end to pickup or ring</source>
-   <translation type="unfinished" />
+   <translation>kleinster Abstand vom Griffbrettende zum Tonabnehmer oder Rahmen</translation>
   </message>
   <message>
    <source>least end clearance</source>
@@ -2129,15 +2601,15 @@
   </message>
   <message>
    <source>leave it out</source>
-   <translation type="unfinished" />
+   <translation>weglassen</translation>
   </message>
   <message>
    <source>length of the bridge's base along X</source>
-   <translation type="unfinished" />
+   <translation>Länge der Grundplatte der Brücke längs X</translation>
   </message>
   <message>
    <source>length of the heel that is flat underneath</source>
-   <translation type="unfinished" />
+   <translation>Länge des Halsfußes, die unten eben ist</translation>
   </message>
   <message>
    <source>length of the neck plate</source>
@@ -2145,31 +2617,43 @@
   </message>
   <message>
    <source>length of the threaded insert, flush with the heel's bottom</source>
-   <translation type="unfinished" />
+   <translation>Länge des Gewindeeinsatzes, bündig mit der Unterseite des Halsfußes</translation>
   </message>
   <message>
    <source>length of the threaded part, from the tip</source>
-   <translation type="unfinished" />
+   <translation>Länge des Gewindes, ab Spitze</translation>
   </message>
   <message>
    <source>length under the head</source>
-   <translation type="unfinished" />
+   <translation>Länge unter dem Kopf</translation>
+  </message>
+  <message>
+   <source>likely</source>
+   <translation>wahrscheinlich</translation>
+  </message>
+  <message>
+   <source>limits of {}</source>
+   <translation>Grenzen von {}</translation>
   </message>
   <message>
    <source>longest safe screw in stock</source>
    <translation>längste sichere Schraube im Lager</translation>
   </message>
   <message>
+   <source>m</source>
+   <translation>m</translation>
+  </message>
+  <message>
    <source>machine screw to the bottom of its hole</source>
-   <translation type="unfinished" />
+   <translation>Maschinenschraube bis zum Grund ihres Lochs</translation>
   </message>
   <message>
    <source>machine screws in inserts: see their engagement</source>
-   <translation type="unfinished" />
+   <translation>Maschinenschrauben in Gewindeeinsätzen: siehe deren Eingriff</translation>
   </message>
   <message>
    <source>mass per length of each string, treble first</source>
-   <translation type="unfinished" />
+   <translation>Masse je Länge jeder Saite, Diskant zuerst</translation>
   </message>
   <message>
    <source>measured</source>
@@ -2185,19 +2669,19 @@
   </message>
   <message>
    <source>millimetres</source>
-   <translation type="unfinished" />
+   <translation>Millimeter</translation>
   </message>
   <message>
    <source>mm</source>
-   <translation type="unfinished" />
+   <translation>mm</translation>
   </message>
   <message>
    <source>moisture of both woods when pocket and heel were measured</source>
-   <translation type="unfinished" />
+   <translation>Holzfeuchte beider Hölzer, als Tasche und Halsfuß gemessen wurden</translation>
   </message>
   <message>
    <source>neck</source>
-   <translation type="unfinished" />
+   <translation>Hals</translation>
   </message>
   <message>
    <source>neck and body in the same place</source>
@@ -2233,23 +2717,27 @@
   </message>
   <message>
    <source>neck.rod_depth: {} mm lies above the glue line at {} mm, so there is no channel; make it smaller.</source>
-   <translation type="unfinished" />
+   <translation>neck.rod_depth: {} mm liegen über der Leimfuge bei {} mm, es gibt also keinen Kanal; den Wert kleiner machen.</translation>
   </message>
   <message>
    <source>neck: angle of the rings to the heel's width (0 quartersawn, 90 flatsawn)</source>
-   <translation type="unfinished" />
+   <translation>Hals: Winkel der Jahresringe zur Breite des Halsfußes (0 stehende, 90 liegende Jahresringe)</translation>
   </message>
   <message>
    <source>neither heel nor fretboard reaches down to the plate</source>
-   <translation type="unfinished" />
+   <translation>weder Halsfuß noch Griffbrett reichen bis zum Schlagbrett hinunter</translation>
   </message>
   <message>
    <source>neither plate nor ring lies under the strings</source>
-   <translation type="unfinished" />
+   <translation>weder Schlagbrett noch Rahmen liegen unter den Saiten</translation>
   </message>
   <message>
    <source>neither the cover plate nor a ring lies under the strings</source>
-   <translation type="unfinished" />
+   <translation>weder das Schlagbrett noch ein Rahmen liegt unter den Saiten</translation>
+  </message>
+  <message>
+   <source>no</source>
+   <translation>nein</translation>
   </message>
   <message>
    <source>no closed form</source>
@@ -2269,11 +2757,11 @@
   </message>
   <message>
    <source>no height of the surface was found at X {}, Y {} mm</source>
-   <translation type="unfinished" />
+   <translation>keine Höhe der Oberfläche gefunden bei X {}, Y {} mm</translation>
   </message>
   <message>
    <source>no level face of the body lies under the heel's bottom</source>
-   <translation type="unfinished" />
+   <translation>unter dem Halsfuß liegt keine ebene Fläche des Korpus</translation>
   </message>
   <message>
    <source>no neck pickup is fitted</source>
@@ -2285,31 +2773,31 @@
   </message>
   <message>
    <source>no pickup is fitted in the {} position</source>
-   <translation type="unfinished" />
+   <translation>kein Tonabnehmer ist eingebaut, Stellung: {}</translation>
   </message>
   <message>
    <source>no pocket angle within 30° brings the strings to the end of the travel</source>
-   <translation type="unfinished" />
+   <translation>kein Taschenwinkel innerhalb von 30° bringt die Saiten ans Ende des Stellwegs</translation>
   </message>
   <message>
    <source>no published figure for threaded inserts</source>
-   <translation type="unfinished" />
+   <translation>kein veröffentlichter Wert für Gewindeeinsätze</translation>
   </message>
   <message>
    <source>no shim, a full wedge, or a strip at the end wall or at the mouth</source>
-   <translation type="unfinished" />
+   <translation>keine Unterlage, ein voller Keil, oder ein Streifen an Stirnwand oder Mündung</translation>
   </message>
   <message>
    <source>no specific gravity is known for {}</source>
-   <translation type="unfinished" />
+   <translation>keine Rohdichte bekannt für {}</translation>
   </message>
   <message>
    <source>no straight side of the heel lies beside one of the pocket</source>
-   <translation type="unfinished" />
+   <translation>keine gerade Seite des Halsfußes liegt neben einer der Tasche</translation>
   </message>
   <message>
    <source>no strips are left beside the fretboard</source>
-   <translation type="unfinished" />
+   <translation>neben dem Griffbrett bleiben keine Streifen</translation>
   </message>
   <message>
    <source>no truss rod is adjusted at the heel</source>
@@ -2317,11 +2805,15 @@
   </message>
   <message>
    <source>nominal</source>
-   <translation type="unfinished" />
+   <translation>Sollwert</translation>
   </message>
   <message>
    <source>none</source>
-   <translation type="unfinished" />
+   <translation>keine</translation>
+  </message>
+  <message>
+   <source>normal</source>
+   <translation>normalverteilt</translation>
   </message>
   <message>
    <source>not applicable</source>
@@ -2336,12 +2828,16 @@
    <translation>nicht entschieden</translation>
   </message>
   <message>
+   <source>not in the file</source>
+   <translation>nicht in der Datei</translation>
+  </message>
+  <message>
    <source>nothing lies under the overhang</source>
    <translation>nichts liegt unter dem Überstand</translation>
   </message>
   <message>
    <source>nothing lies under the tool's path</source>
-   <translation type="unfinished" />
+   <translation>unter dem Weg des Werkzeugs liegt nichts</translation>
   </message>
   <message>
    <source>now</source>
@@ -2357,35 +2853,35 @@
   </message>
   <message>
    <source>number of the fret that stands square to the centreline, where the scales differ</source>
-   <translation type="unfinished" />
+   <translation>Nummer des Bundes, der rechtwinklig zur Mittellinie steht, wo die Mensuren verschieden sind</translation>
   </message>
   <message>
    <source>nut's front face to fret 12, doubled</source>
-   <translation type="unfinished" />
+   <translation>Vorderkante des Sattels bis Bund 12, verdoppelt</translation>
   </message>
   <message>
    <source>of {} entries is no pair of deviations</source>
-   <translation type="unfinished" />
+   <translation>mit {} Einträgen ist kein Paar von Abweichungen</translation>
   </message>
   <message>
    <source>of {} points encloses nothing</source>
-   <translation type="unfinished" />
+   <translation>mit {} Punkten umschließt nichts</translation>
   </message>
   <message>
    <source>one piece</source>
-   <translation type="unfinished" />
+   <translation>einteilig</translation>
   </message>
   <message>
    <source>one piece: depth of the fret slots under the fretboard top</source>
-   <translation type="unfinished" />
+   <translation>einteilig: Tiefe der Bundschlitze unter der Griffbrettoberseite</translation>
   </message>
   <message>
    <source>only solids can tell the wall of an outline that is given</source>
-   <translation type="unfinished" />
+   <translation>nur Volumenkörper kennen die Wand eines gegebenen Umrisses</translation>
   </message>
   <message>
    <source>open string over every fret, least</source>
-   <translation type="unfinished" />
+   <translation>leere Saite über jedem Bund, mindestens</translation>
   </message>
   <message>
    <source>open string over fret 1, bass outer string</source>
@@ -2409,27 +2905,27 @@
   </message>
   <message>
    <source>option is no list of tables; write [[option]] above each option.</source>
-   <translation type="unfinished" />
+   <translation>option ist keine Liste von Tabellen; [[option]] über jede Variante schreiben.</translation>
   </message>
   <message>
    <source>option {} has no name; write name = "…" under [[option]].</source>
-   <translation type="unfinished" />
+   <translation>option {} hat keinen Namen; name = "…" unter [[option]] schreiben.</translation>
   </message>
   <message>
    <source>option {} states [option.job], which holds for the whole file; move it to [job].</source>
-   <translation type="unfinished" />
+   <translation>option {} gibt [option.job] an, das für die ganze Datei gilt; es nach [job] verschieben.</translation>
   </message>
   <message>
    <source>outer string to fretboard edge at the last fret, least</source>
-   <translation type="unfinished" />
+   <translation>äußere Saite zur Griffbrettkante am letzten Bund, mindestens</translation>
   </message>
   <message>
    <source>outer string to outer string at the nut, centre to centre</source>
-   <translation type="unfinished" />
+   <translation>äußere Saite zu äußerer Saite am Sattel, Mitte zu Mitte</translation>
   </message>
   <message>
    <source>outer string to outer string at the saddles</source>
-   <translation type="unfinished" />
+   <translation>äußere Saite zu äußerer Saite an den Saitenreitern</translation>
   </message>
   <message>
    <source>outer strings to the fretboard's edges at the last fret</source>
@@ -2437,63 +2933,63 @@
   </message>
   <message>
    <source>own</source>
-   <translation type="unfinished" />
+   <translation>eigene</translation>
   </message>
   <message>
    <source>own outline: centreline to the cutaway's wall beside the pocket, bass side</source>
-   <translation type="unfinished" />
+   <translation>eigener Umriss: Mittellinie bis zur Wand des Cutaways neben der Tasche, Bassseite</translation>
   </message>
   <message>
    <source>own outline: centreline to the cutaway's wall beside the pocket, treble side</source>
-   <translation type="unfinished" />
+   <translation>eigener Umriss: Mittellinie bis zur Wand des Cutaways neben der Tasche, Diskantseite</translation>
   </message>
   <message>
    <source>own outline: end wall to the body's tail</source>
-   <translation type="unfinished" />
+   <translation>eigener Umriss: Stirnwand bis zum unteren Ende des Korpus</translation>
   </message>
   <message>
    <source>own outline: end wall to the bottom of the bass cutaway, toward the mouth</source>
-   <translation type="unfinished" />
+   <translation>eigener Umriss: Stirnwand bis zum Grund des bassseitigen Cutaways, zur Mündung hin</translation>
   </message>
   <message>
    <source>own outline: end wall to the bottom of the treble cutaway, toward the mouth</source>
-   <translation type="unfinished" />
+   <translation>eigener Umriss: Stirnwand bis zum Grund des diskantseitigen Cutaways, zur Mündung hin</translation>
   </message>
   <message>
    <source>own outline: narrowest part at the waist</source>
-   <translation type="unfinished" />
+   <translation>eigener Umriss: schmalste Stelle an der Taille</translation>
   </message>
   <message>
    <source>own outline: widest part at the horns</source>
-   <translation type="unfinished" />
+   <translation>eigener Umriss: breiteste Stelle an den Hörnern</translation>
   </message>
   <message>
    <source>own outline: widest part behind the bridge</source>
-   <translation type="unfinished" />
+   <translation>eigener Umriss: breiteste Stelle hinter der Brücke</translation>
   </message>
   <message>
    <source>pilot hole deeper than the screw</source>
-   <translation type="unfinished" />
+   <translation>Vorbohrung tiefer als die Schraube</translation>
   </message>
   <message>
    <source>plate</source>
-   <translation type="unfinished" />
+   <translation>Schlagbrett</translation>
   </message>
   <message>
    <source>plate and rings do not reach under the strings</source>
-   <translation type="unfinished" />
+   <translation>Schlagbrett und Rahmen reichen nicht unter die Saiten</translation>
   </message>
   <message>
    <source>plate thickness</source>
-   <translation type="unfinished" />
+   <translation>Dicke des Schlagbretts</translation>
   </message>
   <message>
    <source>plate: cut-out and openings leave {} pieces of it; make plate.margin or plate.reach larger.</source>
-   <translation type="unfinished" />
+   <translation>Schlagbrett: Ausschnitt und Öffnungen lassen davon {} Stücke; plate.margin oder plate.reach größer machen.</translation>
   </message>
   <message>
    <source>plate: no part of it lies over the body; check outline and plate.reach.</source>
-   <translation type="unfinished" />
+   <translation>Schlagbrett: kein Teil davon liegt über dem Korpus; Umriss und plate.reach prüfen.</translation>
   </message>
   <message>
    <source>pocket angle</source>
@@ -2505,27 +3001,27 @@
   </message>
   <message>
    <source>pocket: at {} mm from the end wall its floor lies {} mm below the body's back; make it shallower, or the body thicker.</source>
-   <translation type="unfinished" />
+   <translation>Tasche: {} mm vor der Stirnwand liegt ihr Boden {} mm unter der Rückseite des Korpus; sie flacher oder den Korpus dicker machen.</translation>
   </message>
   <message>
    <source>pocket: its {} of radius {} mm does not fit; make the radius smaller.</source>
-   <translation type="unfinished" />
+   <translation>Tasche: {} mit Radius {} mm passt nicht; den Radius kleiner machen.</translation>
   </message>
   <message>
    <source>pocket: the kernel gave no valid solid with its {}.</source>
-   <translation type="unfinished" />
+   <translation>Tasche: der Geometriekern ergab keinen gültigen Volumenkörper, Schritt: {}.</translation>
   </message>
   <message>
    <source>points</source>
-   <translation type="unfinished" />
+   <translation>Punkte</translation>
   </message>
   <message>
    <source>pole tops above the mount at the highest</source>
-   <translation type="unfinished" />
+   <translation>Oberkanten der Polstücke über der Auflage, höchste Stellung</translation>
   </message>
   <message>
    <source>pole tops above the mount at the lowest the hardware allows</source>
-   <translation type="unfinished" />
+   <translation>Oberkanten der Polstücke über der Auflage, tiefste Stellung, die die Beschläge zulassen</translation>
   </message>
   <message>
    <source>pull of all strings</source>
@@ -2533,39 +3029,39 @@
   </message>
   <message>
    <source>radius left between the floor and the walls</source>
-   <translation type="unfinished" />
+   <translation>Radius, der zwischen Boden und Wänden bleibt</translation>
   </message>
   <message>
    <source>radius of its corners in plan</source>
-   <translation type="unfinished" />
+   <translation>Radius seiner Ecken in der Draufsicht</translation>
   </message>
   <message>
    <source>radius of the corners between end wall and sides, left by the cutter</source>
-   <translation type="unfinished" />
+   <translation>Radius der Ecken zwischen Stirnwand und Seiten, den der Fräser lässt</translation>
   </message>
   <message>
    <source>radius of the fretboard's top at its end</source>
-   <translation type="unfinished" />
+   <translation>Radius der Griffbrettoberseite an ihrem Ende</translation>
   </message>
   <message>
    <source>radius of the fretboard's top at the nut</source>
-   <translation type="unfinished" />
+   <translation>Radius der Griffbrettoberseite am Sattel</translation>
   </message>
   <message>
    <source>radius of the heel's corners in plan</source>
-   <translation type="unfinished" />
+   <translation>Radius der Ecken des Halsfußes in der Draufsicht</translation>
   </message>
   <message>
    <source>radius of the rounded outer edges, top and back</source>
-   <translation type="unfinished" />
+   <translation>Radius der gerundeten Außenkanten, Decke und Rückseite</translation>
   </message>
   <message>
    <source>recess</source>
-   <translation type="unfinished" />
+   <translation>Vertiefung</translation>
   </message>
   <message>
    <source>relief: largest depth of the crowns under the chord from fret 1 to the last</source>
-   <translation type="unfinished" />
+   <translation>Halskrümmung: größte Tiefe der Bundkronen unter der Sehne von Bund 1 bis zum letzten</translation>
   </message>
   <message>
    <source>room around a sunk fretboard</source>
@@ -2589,43 +3085,47 @@
   </message>
   <message>
    <source>round</source>
-   <translation type="unfinished" />
+   <translation>rund</translation>
   </message>
   <message>
    <source>round end: radius of the end wall in plan</source>
-   <translation type="unfinished" />
+   <translation>rundes Ende: Radius der Stirnwand in der Draufsicht</translation>
   </message>
   <message>
    <source>round end: radius of the heel end in plan</source>
+   <translation>rundes Ende: Radius des Halsfußendes in der Draufsicht</translation>
+  </message>
+  <message>
+   <source>router's stop {}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>rule along the centreline</source>
-   <translation type="unfinished" />
+   <translation>Lineal längs der Mittellinie</translation>
   </message>
   <message>
    <source>rule from heel end to fretboard end</source>
-   <translation type="unfinished" />
+   <translation>Lineal vom Ende des Halsfußes bis zum Griffbrettende</translation>
   </message>
   <message>
    <source>rule from the end wall</source>
-   <translation type="unfinished" />
+   <translation>Lineal von der Stirnwand</translation>
   </message>
   <message>
    <source>saddle behind the scale length, bass outer string</source>
-   <translation type="unfinished" />
+   <translation>Saitenreiter hinter der Mensur, äußere Basssaite</translation>
   </message>
   <message>
    <source>saddle behind the scale length, treble outer string</source>
-   <translation type="unfinished" />
+   <translation>Saitenreiter hinter der Mensur, äußere Diskantsaite</translation>
   </message>
   <message>
    <source>saddle to string anchor, along X</source>
-   <translation type="unfinished" />
+   <translation>Saitenreiter bis zur Saiteneinhängung, längs X</translation>
   </message>
   <message>
    <source>saddle travel along the strings</source>
-   <translation type="unfinished" />
+   <translation>Stellweg der Saitenreiter längs der Saiten</translation>
   </message>
   <message>
    <source>saddles go low enough</source>
@@ -2641,31 +3141,31 @@
   </message>
   <message>
    <source>sampled</source>
-   <translation type="unfinished" />
+   <translation>abgetastet</translation>
   </message>
   <message>
    <source>sampled top: X of the first row</source>
-   <translation type="unfinished" />
+   <translation>abgetastete Decke: X der ersten Reihe</translation>
   </message>
   <message>
    <source>sampled top: Y of a row's first</source>
-   <translation type="unfinished" />
+   <translation>abgetastete Decke: Y des ersten Punkts einer Reihe</translation>
   </message>
   <message>
    <source>sampled top: from sample to sample</source>
-   <translation type="unfinished" />
+   <translation>abgetastete Decke: von Messpunkt zu Messpunkt</translation>
   </message>
   <message>
    <source>sampled top: heights over the origin, row by row across the centreline</source>
-   <translation type="unfinished" />
+   <translation>abgetastete Decke: Höhen über dem Ursprung, Reihe für Reihe quer zur Mittellinie</translation>
   </message>
   <message>
    <source>sampled top: largest error found between the samples</source>
-   <translation type="unfinished" />
+   <translation>abgetastete Decke: größter Fehler zwischen den Messpunkten</translation>
   </message>
   <message>
    <source>sampled top: number of samples across</source>
-   <translation type="unfinished" />
+   <translation>abgetastete Decke: Zahl der Messpunkte in der Breite</translation>
   </message>
   <message>
    <source>saved</source>
@@ -2673,7 +3173,7 @@
   </message>
   <message>
    <source>scale length (of the treble outer string, where the scales differ)</source>
-   <translation type="unfinished" />
+   <translation>Mensur (der äußeren Diskantsaite, wo die Mensuren verschieden sind)</translation>
   </message>
   <message>
    <source>scale length of the bass outer string</source>
@@ -2681,27 +3181,27 @@
   </message>
   <message>
    <source>screw axis to heel edge in shank diameters, least</source>
-   <translation type="unfinished" />
+   <translation>Schraubenachse zum Rand des Halsfußes in Schaftdurchmessern, mindestens</translation>
   </message>
   <message>
    <source>screw grip in shank diameters, least</source>
-   <translation type="unfinished" />
+   <translation>Halt der Schraube in Schaftdurchmessern, mindestens</translation>
   </message>
   <message>
    <source>screw lengths the shop has</source>
-   <translation type="unfinished" />
+   <translation>Schraubenlängen, die die Werkstatt hat</translation>
   </message>
   <message>
    <source>screw number {} is not in the table of ASME B18.6.1 (it has {})</source>
-   <translation type="unfinished" />
+   <translation>Schraube Nummer {} steht nicht in der Tabelle von ASME B18.6.1 (sie enthält {})</translation>
   </message>
   <message>
    <source>screw tip under the glue line (one piece: under the slots), least</source>
-   <translation type="unfinished" />
+   <translation>Schraubenspitze unter der Leimfuge (einteilig: unter den Schlitzen), mindestens</translation>
   </message>
   <message>
    <source>screw tip under the glue line, wished</source>
-   <translation type="unfinished" />
+   <translation>Schraubenspitze unter der Leimfuge, gewünscht</translation>
   </message>
   <message>
    <source>screw tips under the fretboard</source>
@@ -2729,39 +3229,43 @@
   </message>
   <message>
    <source>section</source>
-   <translation type="unfinished" />
+   <translation>Schnitt</translation>
   </message>
   <message>
    <source>separate saddles</source>
-   <translation type="unfinished" />
+   <translation>einzelne Saitenreiter</translation>
   </message>
   <message>
    <source>separate saddles, one fixed radius on two posts, or floating</source>
-   <translation type="unfinished" />
+   <translation>einzelne Saitenreiter, ein fester Radius auf zwei Bolzen, oder schwebend</translation>
+  </message>
+  <message>
+   <source>several</source>
+   <translation>mehrere</translation>
   </message>
   <message>
    <source>shank (outer thread) diameter</source>
-   <translation type="unfinished" />
+   <translation>Durchmesser des Schafts (Außengewinde)</translation>
   </message>
   <message>
    <source>shape of the end wall in plan</source>
-   <translation type="unfinished" />
+   <translation>Form der Stirnwand in der Draufsicht</translation>
   </message>
   <message>
    <source>shape of the heel end in plan</source>
-   <translation type="unfinished" />
+   <translation>Form des Halsfußendes in der Draufsicht</translation>
   </message>
   <message>
    <source>shape of the top: flat, domed (a sphere), carved (a bowl of two radii) or sampled</source>
-   <translation type="unfinished" />
+   <translation>Form der Decke: eben, kugelig (eine Kugel), gewölbt (eine Schale mit zwei Radien) oder abgetastet</translation>
   </message>
   <message>
    <source>share of the heel that must bear on the floor</source>
-   <translation type="unfinished" />
+   <translation>Anteil des Halsfußes, der auf dem Boden aufliegen muss</translation>
   </message>
   <message>
    <source>sheets need the solids; judge the joint with them first.</source>
-   <translation type="unfinished" />
+   <translation>Blätter brauchen die Volumenkörper; die Verbindung zuerst mit ihnen beurteilen.</translation>
   </message>
   <message>
    <source>shim</source>
@@ -2769,11 +3273,11 @@
   </message>
   <message>
    <source>shim.strip_edge: {} mm reaches past the pocket's mouth at {} mm; make it smaller.</source>
-   <translation type="unfinished" />
+   <translation>shim.strip_edge: {} mm reichen über die Mündung der Tasche bei {} mm hinaus; den Wert kleiner machen.</translation>
   </message>
   <message>
    <source>shim: it lies nowhere under the heel; make the strip wider.</source>
-   <translation type="unfinished" />
+   <translation>Unterlage: sie liegt nirgends unter dem Halsfuß; den Streifen breiter machen.</translation>
   </message>
   <message>
    <source>side clearance through the year</source>
@@ -2793,59 +3297,91 @@
   </message>
   <message>
    <source>size along the centreline</source>
-   <translation type="unfinished" />
+   <translation>Größe längs der Mittellinie</translation>
   </message>
   <message>
    <source>size along the centreline, ring included</source>
-   <translation type="unfinished" />
+   <translation>Größe längs der Mittellinie, mit Rahmen</translation>
   </message>
   <message>
    <source>size square to the centreline</source>
-   <translation type="unfinished" />
+   <translation>Größe quer zur Mittellinie</translation>
+  </message>
+  <message>
+   <source>smallest change of a recess under the bridge</source>
+   <translation>kleinste Änderung einer Vertiefung unter der Brücke</translation>
+  </message>
+  <message>
+   <source>smallest change of a shim's thickness</source>
+   <translation>kleinste Änderung der Dicke einer Unterlage</translation>
+  </message>
+  <message>
+   <source>smallest change of how far the binding hangs</source>
+   <translation>kleinste Änderung des Überhangs der Einfassung</translation>
+  </message>
+  <message>
+   <source>smallest change of the cover plate's thickness</source>
+   <translation>kleinste Änderung der Dicke des Schlagbretts</translation>
+  </message>
+  <message>
+   <source>smallest change of the fretboard's length</source>
+   <translation>kleinste Änderung der Länge des Griffbretts</translation>
+  </message>
+  <message>
+   <source>smallest change of the pocket's angle</source>
+   <translation>kleinste Änderung des Taschenwinkels</translation>
+  </message>
+  <message>
+   <source>smallest change of the pocket's depth</source>
+   <translation>kleinste Änderung der Taschentiefe</translation>
+  </message>
+  <message>
+   <source>spread of {} is {}; write one of {}.</source>
+   <translation>Streuung von {} ist {}; eine von diesen schreiben: {}.</translation>
   </message>
   <message>
    <source>square</source>
-   <translation type="unfinished" />
+   <translation>gerade</translation>
   </message>
   <message>
    <source>stopped while {}</source>
-   <translation type="unfinished" />
+   <translation>angehalten bei: {}</translation>
   </message>
   <message>
    <source>string anchor above the mount; negative for strings through the body</source>
-   <translation type="unfinished" />
+   <translation>Saiteneinhängung über der Auflage; negativ bei Saiten durch den Korpus</translation>
   </message>
   <message>
    <source>string at the last fret over the poles, bass, largest</source>
-   <translation type="unfinished" />
+   <translation>Saite am letzten Bund über den Polstücken, Bass, höchstens</translation>
   </message>
   <message>
    <source>string at the last fret over the poles, bass, least</source>
-   <translation type="unfinished" />
+   <translation>Saite am letzten Bund über den Polstücken, Bass, mindestens</translation>
   </message>
   <message>
    <source>string at the last fret over the poles, treble, largest</source>
-   <translation type="unfinished" />
+   <translation>Saite am letzten Bund über den Polstücken, Diskant, höchstens</translation>
   </message>
   <message>
    <source>string at the last fret over the poles, treble, least</source>
-   <translation type="unfinished" />
+   <translation>Saite am letzten Bund über den Polstücken, Diskant, mindestens</translation>
   </message>
   <message>
    <source>string {} crosses no crown at its fret {}</source>
-   <translation type="unfinished" />
+   <translation>Saite {} kreuzt an ihrem Bund {} keine Bundkrone</translation>
   </message>
   <message>
    <source>string's underside above the mount (floating: above the base), saddle at its highest</source>
-   <translation type="unfinished" />
+   <translation>Unterseite der Saite über der Auflage (schwebend: über der Grundplatte), Saitenreiter am höchsten</translation>
   </message>
   <message>
    <source>string's underside above the mount (floating: above the base), saddle at its lowest</source>
-   <translation type="unfinished" />
+   <translation>Unterseite der Saite über der Auflage (schwebend: über der Grundplatte), Saitenreiter am tiefsten</translation>
   </message>
   <message>
    <source>strings mirrored for a left-handed player</source>
-   <translation type="unfinished" />
+   <translation>Saiten gespiegelt für Linkshänder</translation>
   </message>
   <message>
    <source>strings over the top under the hand</source>
@@ -2857,19 +3393,23 @@
   </message>
   <message>
    <source>strip</source>
-   <translation type="unfinished" />
+   <translation>Streifen</translation>
   </message>
   <message>
    <source>strip: end wall to the strip's mouth-side edge</source>
-   <translation type="unfinished" />
+   <translation>Streifen: Stirnwand bis zur mündungsseitigen Kante des Streifens</translation>
   </message>
   <message>
    <source>strip: its thickness</source>
-   <translation type="unfinished" />
+   <translation>Streifen: seine Dicke</translation>
+  </message>
+  <message>
+   <source>sure</source>
+   <translation>sicher</translation>
   </message>
   <message>
    <source>surround</source>
-   <translation type="unfinished" />
+   <translation>ringsum</translation>
   </message>
   <message>
    <source>the binding stands over neither top nor plate</source>
@@ -2877,7 +3417,7 @@
   </message>
   <message>
    <source>the body has no back under the pocket</source>
-   <translation type="unfinished" />
+   <translation>der Korpus hat keine Rückseite unter der Tasche</translation>
   </message>
   <message>
    <source>the body has no cavity</source>
@@ -2885,7 +3425,7 @@
   </message>
   <message>
    <source>the body has no face that looks up</source>
-   <translation type="unfinished" />
+   <translation>der Korpus hat keine Fläche, die nach oben zeigt</translation>
   </message>
   <message>
    <source>the bridge does not float</source>
@@ -2893,27 +3433,27 @@
   </message>
   <message>
    <source>the bridge stands on the top, on the cover plate, or in a recess</source>
-   <translation type="unfinished" />
+   <translation>die Brücke steht auf der Decke, auf dem Schlagbrett oder in einer Vertiefung</translation>
   </message>
   <message>
    <source>the cover plate has no face that looks up</source>
-   <translation type="unfinished" />
+   <translation>das Schlagbrett hat keine Fläche, die nach oben zeigt</translation>
   </message>
   <message>
    <source>the cutaway does not reach beside the pocket</source>
-   <translation type="unfinished" />
+   <translation>der Cutaway reicht nicht bis neben die Tasche</translation>
   </message>
   <message>
    <source>the document as saved</source>
-   <translation type="unfinished" />
+   <translation>dem gespeicherten Dokument</translation>
   </message>
   <message>
    <source>the end wall does not reach up to the top</source>
-   <translation type="unfinished" />
+   <translation>die Stirnwand reicht nicht bis zur Decke hinauf</translation>
   </message>
   <message>
    <source>the end wall is square to the top or to the floor</source>
-   <translation type="unfinished" />
+   <translation>die Stirnwand steht rechtwinklig zur Decke oder zum Boden</translation>
   </message>
   <message>
    <source>the fretboard does not lie over the body</source>
@@ -2921,11 +3461,11 @@
   </message>
   <message>
    <source>the fretboard does not reach past the pocket's end wall</source>
-   <translation type="unfinished" />
+   <translation>das Griffbrett reicht nicht über die Stirnwand der Tasche hinaus</translation>
   </message>
   <message>
    <source>the fretboard does not sink below the top or the plate</source>
-   <translation type="unfinished" />
+   <translation>das Griffbrett taucht nicht unter Decke oder Schlagbrett</translation>
   </message>
   <message>
    <source>the fretboard has no binding</source>
@@ -2933,39 +3473,39 @@
   </message>
   <message>
    <source>the fretboard has no binding over top or plate</source>
-   <translation type="unfinished" />
+   <translation>das Griffbrett hat über Decke oder Schlagbrett keine Einfassung</translation>
   </message>
   <message>
    <source>the fretboard is glued on: it would be pried off, not rock</source>
-   <translation type="unfinished" />
+   <translation>das Griffbrett ist aufgeleimt: es würde abgehebelt, statt zu kippeln</translation>
   </message>
   <message>
    <source>the fretboard nowhere sinks below the top or the plate</source>
-   <translation type="unfinished" />
+   <translation>das Griffbrett taucht nirgends unter Decke oder Schlagbrett</translation>
   </message>
   <message>
    <source>the fretboard stands nowhere over the top before the end wall</source>
-   <translation type="unfinished" />
+   <translation>das Griffbrett steht vor der Stirnwand nirgends über der Decke</translation>
   </message>
   <message>
    <source>the fretboard stands over neither top nor plate there</source>
-   <translation type="unfinished" />
+   <translation>das Griffbrett steht dort weder über Decke noch Schlagbrett</translation>
   </message>
   <message>
    <source>the gap map has {} rooms for {} by {} points.</source>
-   <translation type="unfinished" />
+   <translation>die Spaltkarte hat {} Werte für {} mal {} Punkte.</translation>
   </message>
   <message>
    <source>the heel ends below the top: the fretboard covers its end</source>
-   <translation type="unfinished" />
+   <translation>der Halsfuß endet unter der Decke: das Griffbrett verdeckt sein Ende</translation>
   </message>
   <message>
    <source>the heel has no corners over its bottom</source>
-   <translation type="unfinished" />
+   <translation>der Halsfuß hat über seiner Unterseite keine Ecken</translation>
   </message>
   <message>
    <source>the heel has no face that looks down</source>
-   <translation type="unfinished" />
+   <translation>der Halsfuß hat keine Fläche, die nach unten zeigt</translation>
   </message>
   <message>
    <source>the heel has no old pilot holes</source>
@@ -2973,35 +3513,39 @@
   </message>
   <message>
    <source>the heel has no upright sides</source>
-   <translation type="unfinished" />
+   <translation>der Halsfuß hat keine senkrechten Seiten</translation>
   </message>
   <message>
    <source>the heel's bottom does not lie over the pocket's floor</source>
-   <translation type="unfinished" />
+   <translation>die Unterseite des Halsfußes liegt nicht über dem Boden der Tasche</translation>
   </message>
   <message>
    <source>the heel's end does not reach up to the top</source>
-   <translation type="unfinished" />
+   <translation>das Ende des Halsfußes reicht nicht bis zur Decke hinauf</translation>
   </message>
   <message>
    <source>the heel's end does not stand before the end wall</source>
-   <translation type="unfinished" />
+   <translation>das Ende des Halsfußes steht nicht vor der Stirnwand</translation>
   </message>
   <message>
    <source>the heel's end does not stand within the pocket</source>
-   <translation type="unfinished" />
+   <translation>das Ende des Halsfußes steht nicht in der Tasche</translation>
   </message>
   <message>
    <source>the joint has no cover plate: a window over its thickness says nothing.</source>
-   <translation type="unfinished" />
+   <translation>die Verbindung hat kein Schlagbrett: ein Fenster über dessen Dicke sagt nichts.</translation>
   </message>
   <message>
    <source>the kernel gave no distance between two faces</source>
-   <translation type="unfinished" />
+   <translation>der Geometriekern ergab keinen Abstand zweier Flächen</translation>
   </message>
   <message>
    <source>the kernel gave no triangles for face {}</source>
-   <translation type="unfinished" />
+   <translation>der Geometriekern ergab keine Dreiecke für Fläche {}</translation>
+  </message>
+  <message>
+   <source>the limits of {} are a table of {}; write "±0.1 mm" or {limits = "±0.1 mm", spread = "normal"}.</source>
+   <translation>die Grenzen von {} sind eine Tabelle mit {}; "±0.1 mm" oder {limits = "±0.1 mm", spread = "normal"} schreiben.</translation>
   </message>
   <message>
    <source>the neck has no truss rod</source>
@@ -3021,27 +3565,27 @@
   </message>
   <message>
    <source>the owner's room</source>
-   <translation type="unfinished" />
+   <translation>der Raum des Besitzers</translation>
   </message>
   <message>
    <source>the package for the shop is in {}</source>
-   <translation type="unfinished" />
+   <translation>das Paket für die Werkstatt liegt in {}</translation>
   </message>
   <message>
    <source>the parts overlap by {} mm and the kernel finds no common volume</source>
-   <translation type="unfinished" />
+   <translation>die Teile überschneiden sich um {} mm, und der Geometriekern findet kein gemeinsames Volumen</translation>
   </message>
   <message>
    <source>the plate runs under the fretboard's overhang</source>
-   <translation type="unfinished" />
+   <translation>das Schlagbrett läuft unter den Überstand des Griffbretts</translation>
   </message>
   <message>
    <source>the pocket has no side wall there</source>
-   <translation type="unfinished" />
+   <translation>die Tasche hat dort keine Seitenwand</translation>
   </message>
   <message>
    <source>the pocket's end is neither straight nor an arc</source>
-   <translation type="unfinished" />
+   <translation>das Ende der Tasche ist weder gerade noch ein Bogen</translation>
   </message>
   <message>
    <source>the pocket's floor has no fillet</source>
@@ -3049,7 +3593,7 @@
   </message>
   <message>
    <source>the range of the {} from {} to {} {} is empty or lies outside what is permitted; state the smaller first.</source>
-   <translation type="unfinished" />
+   <translation>der Bereich von {} von {} bis {} {} ist leer oder liegt außerhalb des Erlaubten; den kleineren Wert zuerst angeben.</translation>
   </message>
   <message>
    <source>the saddles are set one by one</source>
@@ -3057,35 +3601,35 @@
   </message>
   <message>
    <source>the strings rest on a fret at the nut</source>
-   <translation type="unfinished" />
+   <translation>die Saiten liegen am Sattel auf einem Bund auf</translation>
   </message>
   <message>
    <source>the table of ISO 2768-1 gives no {} of {} {} in class {}</source>
-   <translation type="unfinished" />
+   <translation>die Tabelle von ISO 2768-1 gibt zu „{}“ nichts für {} {} in der Klasse {}</translation>
   </message>
   <message>
    <source>the table of ISO 286-1 kept here gives no {} for {} mm</source>
-   <translation type="unfinished" />
+   <translation>die hier geführte Tabelle von ISO 286-1 gibt kein {} für {} mm</translation>
   </message>
   <message>
    <source>the tool's path ends before the end wall</source>
-   <translation type="unfinished" />
+   <translation>der Weg des Werkzeugs endet vor der Stirnwand</translation>
   </message>
   <message>
    <source>there is neither a cover plate nor a pickup ring</source>
-   <translation type="unfinished" />
+   <translation>es gibt weder Schlagbrett noch Tonabnehmerrahmen</translation>
   </message>
   <message>
    <source>there is no clash to take the volume of</source>
-   <translation type="unfinished" />
+   <translation>es gibt keine Überschneidung, deren Volumen zu nehmen wäre</translation>
   </message>
   <message>
    <source>there is no {}</source>
-   <translation type="unfinished" />
+   <translation>es fehlt: {}</translation>
   </message>
   <message>
    <source>thickness of the body, back to top, at the pocket's end wall</source>
-   <translation type="unfinished" />
+   <translation>Dicke des Korpus, Rückseite bis Decke, an der Stirnwand der Tasche</translation>
   </message>
   <message>
    <source>thickness of the cover plate</source>
@@ -3097,15 +3641,23 @@
   </message>
   <message>
    <source>thickness of the neck's shaft, fretboard included, beyond the heel</source>
-   <translation type="unfinished" />
+   <translation>Dicke des Halses mit Griffbrett jenseits des Halsfußes</translation>
+  </message>
+  <message>
+   <source>this picture is no PNG</source>
+   <translation>dieses Bild ist kein PNG</translation>
+  </message>
+  <message>
+   <source>this picture is no PNG of plain red, green and blue</source>
+   <translation>dieses Bild ist kein PNG aus reinem Rot, Grün und Blau</translation>
   </message>
   <message>
    <source>tilt of the floor; positive tips the headstock back</source>
-   <translation type="unfinished" />
+   <translation>Neigung des Bodens; positiv kippt die Kopfplatte zurück</translation>
   </message>
   <message>
    <source>tolerance class {} is none of f, m, c and v of ISO 2768-1</source>
-   <translation type="unfinished" />
+   <translation>Toleranzklasse {} ist keine von f, m, c und v nach ISO 2768-1</translation>
   </message>
   <message>
    <source>too little</source>
@@ -3133,7 +3685,7 @@
   </message>
   <message>
    <source>top</source>
-   <translation type="unfinished" />
+   <translation>Decke</translation>
   </message>
   <message>
    <source>touches</source>
@@ -3145,27 +3697,35 @@
   </message>
   <message>
    <source>treble side</source>
-   <translation type="unfinished" />
+   <translation>Diskantseite</translation>
+  </message>
+  <message>
+   <source>triangular</source>
+   <translation>dreieckig</translation>
   </message>
   <message>
    <source>two options are called {}; rename one of them.</source>
-   <translation type="unfinished" />
+   <translation>zwei Varianten heißen {}; eine davon umbenennen.</translation>
   </message>
   <message>
    <source>u_h: nut's front face to heel end on the centreline</source>
-   <translation type="unfinished" />
+   <translation>u_h: Vorderkante des Sattels bis Ende des Halsfußes auf der Mittellinie</translation>
+  </message>
+  <message>
+   <source>uniform</source>
+   <translation>gleichverteilt</translation>
   </message>
   <message>
    <source>unit of bare numbers in the file and of what is shown</source>
-   <translation type="unfinished" />
+   <translation>Einheit bloßer Zahlen in der Datei und in der Anzeige</translation>
   </message>
   <message>
    <source>use a decimal point and {}</source>
-   <translation type="unfinished" />
+   <translation>einen Dezimalpunkt verwenden und {}</translation>
   </message>
   <message>
    <source>values measured after routing</source>
-   <translation type="unfinished" />
+   <translation>nach dem Fräsen gemessenen Werten</translation>
   </message>
   <message>
    <source>waits for solids</source>
@@ -3173,11 +3733,11 @@
   </message>
   <message>
    <source>wedge</source>
-   <translation type="unfinished" />
+   <translation>Keil</translation>
   </message>
   <message>
    <source>what its height is set from: top, cover plate or cavity floor</source>
-   <translation type="unfinished" />
+   <translation>woran seine Höhe eingestellt wird: Decke, Schlagbrett oder Boden des Hohlraums</translation>
   </message>
   <message>
    <source>what matters</source>
@@ -3185,23 +3745,23 @@
   </message>
   <message>
    <source>what the shop calls this joint</source>
-   <translation type="unfinished" />
+   <translation>wie die Werkstatt diese Verbindung nennt</translation>
   </message>
   <message>
    <source>where the outline comes from: this workbench, points, a file, or a section of a solid</source>
-   <translation type="unfinished" />
+   <translation>woher der Umriss kommt: aus dieser Arbeitsumgebung, aus Punkten, einer Datei oder dem Schnitt eines Volumenkörpers</translation>
   </message>
   <message>
    <source>where the truss rod is adjusted</source>
-   <translation type="unfinished" />
+   <translation>wo der Halsstab eingestellt wird</translation>
   </message>
   <message>
    <source>width of the binding along each edge; 0 for none</source>
-   <translation type="unfinished" />
+   <translation>Breite der Einfassung an jeder Kante; 0 für keine</translation>
   </message>
   <message>
    <source>width of the bridge's base</source>
-   <translation type="unfinished" />
+   <translation>Breite der Grundplatte der Brücke</translation>
   </message>
   <message>
    <source>width of the fret crowns</source>
@@ -3225,7 +3785,7 @@
   </message>
   <message>
    <source>wish: strings over the top under the hand, least</source>
-   <translation type="unfinished" />
+   <translation>Wunsch: Saiten über der Decke unter der Hand, mindestens</translation>
   </message>
   <message>
    <source>withdrawal capacity over need, screws</source>
@@ -3233,7 +3793,7 @@
   </message>
   <message>
    <source>withdrawal capacity per handbook divided by this</source>
-   <translation type="unfinished" />
+   <translation>Ausziehwiderstand nach Handbuch, geteilt durch diesen Wert</translation>
   </message>
   <message>
    <source>wood between old and new pilot holes</source>
@@ -3253,7 +3813,7 @@
   </message>
   <message>
    <source>wood of the body, as named in the table of woods</source>
-   <translation type="unfinished" />
+   <translation>Holz des Korpus, wie in der Tabelle der Hölzer benannt</translation>
   </message>
   <message>
    <source>wood of the neck</source>
@@ -3261,11 +3821,11 @@
   </message>
   <message>
    <source>wood screw</source>
-   <translation type="unfinished" />
+   <translation>Holzschraube</translation>
   </message>
   <message>
    <source>wood screws, or machine screws into threaded inserts</source>
-   <translation type="unfinished" />
+   <translation>Holzschrauben, oder Maschinenschrauben in Gewindeeinsätzen</translation>
   </message>
   <message>
    <source>wood under the pocket</source>
@@ -3273,7 +3833,7 @@
   </message>
   <message>
    <source>worked out from other parameters unless stated</source>
-   <translation type="unfinished" />
+   <translation>ohne Angabe aus anderen Parametern berechnet</translation>
   </message>
   <message>
    <source>worth a look</source>
@@ -3281,83 +3841,103 @@
   </message>
   <message>
    <source>write a pair such as [80, 60]</source>
-   <translation type="unfinished" />
+   <translation>ein Paar wie [80, 60] schreiben</translation>
   </message>
   <message>
    <source>write at most {}</source>
-   <translation type="unfinished" />
+   <translation>höchstens {} schreiben</translation>
   </message>
   <message>
    <source>write it in one line</source>
-   <translation type="unfinished" />
+   <translation>in eine Zeile schreiben</translation>
   </message>
   <message>
    <source>write it without them</source>
-   <translation type="unfinished" />
+   <translation>ohne sie schreiben</translation>
   </message>
   <message>
    <source>write three points or more</source>
-   <translation type="unfinished" />
+   <translation>drei oder mehr Punkte schreiben</translation>
   </message>
   <message>
    <source>x of an old pilot hole in the heel, from the heel end (neck frame, negative)</source>
-   <translation type="unfinished" />
+   <translation>x einer alten Vorbohrung im Halsfuß, ab Ende des Halsfußes (Koordinatensystem des Halses, negativ)</translation>
   </message>
   <message>
    <source>y of an old pilot hole in the heel</source>
-   <translation type="unfinished" />
+   <translation>y einer alten Vorbohrung im Halsfuß</translation>
+  </message>
+  <message>
+   <source>yes</source>
+   <translation>ja</translation>
+  </message>
+  <message>
+   <source>{} (the shop's)</source>
+   <translation>{} (die der Werkstatt)</translation>
   </message>
   <message>
    <source>{} cannot be picked; {} can.</source>
-   <translation type="unfinished" />
+   <translation>{} lässt sich nicht wählen; wählbar: {}.</translation>
   </message>
   <message>
    <source>{} cannot be read ({}); check its name and its permissions.</source>
-   <translation type="unfinished" />
+   <translation>{} ist nicht lesbar ({}); Name und Berechtigungen prüfen.</translation>
   </message>
   <message>
    <source>{} cannot be written ({}); choose a folder that exists and that you may write to.</source>
-   <translation type="unfinished" />
+   <translation>{} lässt sich nicht schreiben ({}); einen vorhandenen Ordner mit Schreibrecht wählen.</translation>
   </message>
   <message>
    <source>{} cannot be written ({}); choose a folder whose parent exists and that you may write to.</source>
-   <translation type="unfinished" />
+   <translation>{} lässt sich nicht schreiben ({}); einen Ordner wählen, dessen übergeordneter Ordner vorhanden ist und Schreibrecht hat.</translation>
   </message>
   <message>
    <source>{} cannot be written ({}); free some space or choose another folder.</source>
-   <translation type="unfinished" />
+   <translation>{} lässt sich nicht schreiben ({}); Platz schaffen oder einen anderen Ordner wählen.</translation>
   </message>
   <message>
    <source>{} could not be written; choose another folder.</source>
-   <translation type="unfinished" />
+   <translation>{} ließ sich nicht schreiben; einen anderen Ordner wählen.</translation>
+  </message>
+  <message>
+   <source>{} deep, at x {} and y {} from the middle of the heel's end.</source>
+   <translation>{} tief, bei x {} und y {} ab Mitte des Halsfußendes.</translation>
   </message>
   <message>
    <source>{} does not run along Z</source>
-   <translation type="unfinished" />
+   <translation>{} läuft nicht längs Z</translation>
+  </message>
+  <message>
+   <source>{} faces</source>
+   <translation>{} Flächen</translation>
   </message>
   <message>
    <source>{} faces could be the pocket's floor; {}.</source>
-   <translation type="unfinished" />
+   <translation>{} Flächen könnten der Boden der Tasche sein; {}.</translation>
   </message>
   <message>
    <source>{} has no cylinder to be its shank</source>
-   <translation type="unfinished" />
+   <translation>{} hat keinen Zylinder als Schaft</translation>
   </message>
   <message>
    <source>{} has no file yet; save it first.</source>
    <translation>{} hat noch keine Datei; zuerst speichern.</translation>
   </message>
   <message>
+   <source>{} has no limits to spread between; leave its spread out.</source>
+   <translation>{} hat keine Grenzen, zwischen denen es streut; die Streuung weglassen.</translation>
+  </message>
+  <message>
    <source>{} has no option {} ({}); correct the name.</source>
-   <translation type="unfinished" />
+   <translation>{} hat keine Variante {} ({}); den Namen berichtigen.</translation>
   </message>
   <message>
    <source>{} has no {} in it yet; save the document.</source>
-   <translation type="unfinished" />
+   <translation>{} enthält noch nichts dieser Art: {}; das Dokument speichern.</translation>
   </message>
   <message>
    <source>{} holds a former package and {}, which would be lost; move that away or name another folder.</source>
-   <translation type="unfinished" />
+   <translation>{} enthält ein früheres Paket und {}, was verloren ginge; dies verschieben oder einen anderen Ordner nennen.</translation>
   </message>
   <message>
    <source>{} holds a former package. Replace it?</source>
@@ -3365,27 +3945,27 @@
   </message>
   <message>
    <source>{} holds a former package; say that it is to be replaced (--replace), or name another folder.</source>
-   <translation type="unfinished" />
+   <translation>{} enthält ein früheres Paket; angeben, dass es ersetzt werden soll (--replace), oder einen anderen Ordner nennen.</translation>
   </message>
   <message>
    <source>{} holds files that are no package of this tool; name another folder.</source>
-   <translation type="unfinished" />
+   <translation>{} enthält Dateien, die kein Paket dieses Werkzeugs sind; einen anderen Ordner nennen.</translation>
   </message>
   <message>
    <source>{} holds the joint itself; pick the solid within it, or take the joint out of it.</source>
-   <translation type="unfinished" />
+   <translation>{} enthält die Verbindung selbst; den Volumenkörper darin wählen, oder die Verbindung herausnehmen.</translation>
   </message>
   <message>
    <source>{} is NeckFit's own; adopt a solid of yours.</source>
-   <translation type="unfinished" />
+   <translation>{} gehört NeckFit selbst; einen eigenen Volumenkörper übernehmen.</translation>
   </message>
   <message>
    <source>{} is a FreeCAD document, which only FreeCAD can read; run the check with solids, or save the outline as DXF.</source>
-   <translation type="unfinished" />
+   <translation>{} ist ein FreeCAD-Dokument, das nur FreeCAD lesen kann; die Prüfung mit Volumenkörpern ausführen, oder den Umriss als DXF speichern.</translation>
   </message>
   <message>
    <source>{} is a file; name a folder that does not exist yet.</source>
-   <translation type="unfinished" />
+   <translation>{} ist eine Datei; einen Ordner nennen, den es noch nicht gibt.</translation>
   </message>
   <message>
    <source>{} is a folder; name a file to write to.</source>
@@ -3397,19 +3977,19 @@
   </message>
   <message>
    <source>{} is a table of {}; write {value = …, limits = "±0.1 mm"} or one plain value.</source>
-   <translation type="unfinished" />
+   <translation>{} ist eine Tabelle mit {}; {value = …, limits = "±0.1 mm"} oder einen einfachen Wert schreiben.</translation>
   </message>
   <message>
    <source>{} is driven by the expression {}; change it there.</source>
-   <translation type="unfinished" />
+   <translation>{} wird vom Ausdruck {} bestimmt; dort ändern.</translation>
   </message>
   <message>
    <source>{} is empty; write a name that tells it from the others.</source>
-   <translation type="unfinished" />
+   <translation>{} ist leer; einen Namen schreiben, der es von den anderen unterscheidet.</translation>
   </message>
   <message>
    <source>{} is larger than {} MB; name a smaller file.</source>
-   <translation type="unfinished" />
+   <translation>{} ist größer als {} MB; eine kleinere Datei nennen.</translation>
   </message>
   <message>
    <source>{} is missing; state the {}.</source>
@@ -3417,7 +3997,7 @@
   </message>
   <message>
    <source>{} is no DXF drawing that can be read ({}); save it again as DXF.</source>
-   <translation type="unfinished" />
+   <translation>{} ist keine lesbare DXF-Zeichnung ({}); erneut als DXF speichern.</translation>
   </message>
   <message>
    <source>{} is no axis of a window; write one of {}.</source>
@@ -3425,27 +4005,27 @@
   </message>
   <message>
    <source>{} is no dimension of a joint; see the table of parameters.</source>
-   <translation type="unfinished" />
+   <translation>{} ist kein Maß einer Verbindung; siehe die Tabelle der Parameter.</translation>
   </message>
   <message>
    <source>{} is no face or edge of the solid; pick one.</source>
-   <translation type="unfinished" />
+   <translation>{} ist weder Fläche noch Kante des Volumenkörpers; eine wählen.</translation>
   </message>
   <message>
    <source>{} is no group of parameters ({}); correct the name.</source>
-   <translation type="unfinished" />
+   <translation>{} ist keine Gruppe von Parametern ({}); den Namen berichtigen.</translation>
   </message>
   <message>
    <source>{} is no list of tables; write [[{}]] above each.</source>
-   <translation type="unfinished" />
+   <translation>{} ist keine Liste von Tabellen; [[{}]] über jede schreiben.</translation>
   </message>
   <message>
    <source>{} is no ordinary file; name a file on a disk.</source>
-   <translation type="unfinished" />
+   <translation>{} ist keine gewöhnliche Datei; eine Datei auf einem Datenträger nennen.</translation>
   </message>
   <message>
    <source>{} is no parameter{}; correct the name or leave it out.</source>
-   <translation type="unfinished" />
+   <translation>{} ist kein Parameter{}; den Namen berichtigen oder weglassen.</translation>
   </message>
   <message>
    <source>{} is no part of a joint; the parts are {}.</source>
@@ -3453,7 +4033,7 @@
   </message>
   <message>
    <source>{} is not UTF-8 text (byte {}); save it as UTF-8.</source>
-   <translation type="unfinished" />
+   <translation>{} ist kein UTF-8-Text (Byte {}); als UTF-8 speichern.</translation>
   </message>
   <message>
    <source>{} is not UTF-8 text; save it as UTF-8.</source>
@@ -3461,31 +4041,35 @@
   </message>
   <message>
    <source>{} is stated but empty; state its values, or leave it worked out.</source>
-   <translation type="unfinished" />
+   <translation>{} ist angegeben, aber leer; die Werte angeben, oder es berechnen lassen.</translation>
   </message>
   <message>
    <source>{} is {}, no table; write [{}] above it.</source>
-   <translation type="unfinished" />
+   <translation>{} ist {}, keine Tabelle; [{}] darüber schreiben.</translation>
   </message>
   <message>
    <source>{} names {}, which the table of woods does not have ({})</source>
-   <translation type="unfinished" />
+   <translation>{} nennt {}, was die Tabelle der Hölzer nicht enthält ({})</translation>
   </message>
   <message>
    <source>{} nests its tables or lists too deeply; make them flat.</source>
-   <translation type="unfinished" />
+   <translation>{} verschachtelt seine Tabellen oder Listen zu tief; sie flach machen.</translation>
   </message>
   <message>
    <source>{} of option {} is no list of parameters; write it as ["neck.overhang"].</source>
-   <translation type="unfinished" />
+   <translation>{} der Variante {} ist keine Liste von Parametern; als ["neck.overhang"] schreiben.</translation>
   </message>
   <message>
    <source>{} of option {} names {}, no parameter{}; correct the name.</source>
-   <translation type="unfinished" />
+   <translation>{} der Variante {} nennt {}, keinen Parameter{}; den Namen berichtigen.</translation>
   </message>
   <message>
    <source>{} options are too many; state at most {}.</source>
-   <translation type="unfinished" />
+   <translation>{} Varianten sind zu viele; höchstens {} angeben.</translation>
+  </message>
+  <message>
+   <source>{} questions are open</source>
+   <translation>{} Fragen sind offen</translation>
   </message>
   <message>
    <source>{} short</source>
@@ -3497,67 +4081,67 @@
   </message>
   <message>
    <source>{} was made by a newer NeckFit (schema {}, this one knows up to {}); update NeckFit.</source>
-   <translation type="unfinished" />
+   <translation>{} stammt von einem neueren NeckFit (Schema {}, dieses kennt bis {}); NeckFit aktualisieren.</translation>
   </message>
   <message>
    <source>{} × [[{}]] are too many; state at most {}.</source>
-   <translation type="unfinished" />
+   <translation>{} × [[{}]] sind zu viele; höchstens {} angeben.</translation>
   </message>
   <message>
    <source>{}); make it smaller.</source>
-   <translation type="unfinished" />
+   <translation>{}); den Wert kleiner machen.</translation>
   </message>
   <message>
    <source>{}.Adopted links {}, which has no solid; mend it or link another.</source>
-   <translation type="unfinished" />
+   <translation>{}.Adopted verknüpft {}, das keinen Volumenkörper hat; es berichtigen oder ein anderes verknüpfen.</translation>
   </message>
   <message>
    <source>{}.CoordinateSystem links nothing; link one, or pick faces.</source>
-   <translation type="unfinished" />
+   <translation>{}.CoordinateSystem verknüpft nichts; eines verknüpfen, oder Flächen wählen.</translation>
   </message>
   <message>
    <source>{}.from is empty; name a part file, or leave it out.</source>
-   <translation type="unfinished" />
+   <translation>{}.from ist leer; eine Teiledatei nennen oder weglassen.</translation>
   </message>
   <message>
    <source>{}.from names {}, which says nothing of [{}]; name another file, or state [{}] there.</source>
-   <translation type="unfinished" />
+   <translation>{}.from nennt {}, das nichts zu [{}] sagt; eine andere Datei nennen, oder [{}] dort angeben.</translation>
   </message>
   <message>
    <source>{}.{} links nothing; link a {}.</source>
-   <translation type="unfinished" />
+   <translation>{}.{} verknüpft nichts; verknüpfen: {}.</translation>
   </message>
   <message>
    <source>{}.{} links {}, which is no {}; link one.</source>
-   <translation type="unfinished" />
+   <translation>{}.{} verknüpft {}, falscher Art; verknüpft werden muss: {}.</translation>
   </message>
   <message>
    <source>{}: FreeCAD cannot open it; save it again as a document.</source>
-   <translation type="unfinished" />
+   <translation>{}: FreeCAD kann es nicht öffnen; erneut als Dokument speichern.</translation>
   </message>
   <message>
    <source>{}: FreeCAD wrote a broken document; is the disk full?</source>
-   <translation type="unfinished" />
+   <translation>{}: FreeCAD hat ein beschädigtes Dokument geschrieben; ist der Datenträger voll?</translation>
   </message>
   <message>
    <source>{}: FreeCAD wrote no document; is the disk full?</source>
-   <translation type="unfinished" />
+   <translation>{}: FreeCAD hat kein Dokument geschrieben; ist der Datenträger voll?</translation>
   </message>
   <message>
    <source>{}: FreeCAD wrote no whole STEP file; is the disk full?</source>
-   <translation type="unfinished" />
+   <translation>{}: FreeCAD hat keine vollständige STEP-Datei geschrieben; ist der Datenträger voll?</translation>
   </message>
   <message>
    <source>{}: a depth of {} mm goes through the body; make it shallower.</source>
-   <translation type="unfinished" />
+   <translation>{}: eine Tiefe von {} mm geht durch den Korpus; flacher machen.</translation>
   </message>
   <message>
    <source>{}: a round end of radius {} mm does not meet sides {} mm apart; make the radius larger, or the mouth narrower.</source>
-   <translation type="unfinished" />
+   <translation>{}: ein rundes Ende mit Radius {} mm trifft Seiten im Abstand von {} mm nicht; den Radius größer oder die Mündung schmaler machen.</translation>
   </message>
   <message>
    <source>{}: a solid is not valid; let Part's Check Geometry show where, and mend it.</source>
-   <translation type="unfinished" />
+   <translation>{}: ein Volumenkörper ist ungültig; mit „Geometrie überprüfen“ von Part die Stelle suchen und sie berichtigen.</translation>
   </message>
   <message>
    <source>{}: cannot be read ({}); name another file.</source>
@@ -3565,211 +4149,219 @@
   </message>
   <message>
    <source>{}: cannot be read as {}; it is broken or of another kind: save it again.</source>
-   <translation type="unfinished" />
+   <translation>{}: nicht lesbar als {}; die Datei ist beschädigt oder von anderer Art: erneut speichern.</translation>
   </message>
   <message>
    <source>{}: cannot be written ({}); choose a folder that exists and that you may write to.</source>
-   <translation type="unfinished" />
+   <translation>{}: lässt sich nicht schreiben ({}); einen vorhandenen Ordner mit Schreibrecht wählen.</translation>
+  </message>
+  <message>
+   <source>{}: click the right face in the 3D view; with Ctrl one more, or one less.</source>
+   <translation>{}: die richtige Fläche in der 3D-Ansicht anklicken; mit Strg eine mehr oder eine weniger.</translation>
   </message>
   <message>
    <source>{}: corners of radius {} mm do not fit an end {} mm wide; make the radius smaller.</source>
-   <translation type="unfinished" />
+   <translation>{}: Ecken mit Radius {} mm passen nicht an ein {} mm breites Ende; den Radius kleiner machen.</translation>
   </message>
   <message>
    <source>{}: corners of radius {} mm do not fit its sides; make them smaller.</source>
-   <translation type="unfinished" />
+   <translation>{}: Ecken mit Radius {} mm passen nicht an seine Seiten; sie kleiner machen.</translation>
   </message>
   <message>
    <source>{}: holds no solid, only curves or points; save the neck as a solid.</source>
-   <translation type="unfinished" />
+   <translation>{}: enthält keinen Volumenkörper, nur Kurven oder Punkte; den Hals als Volumenkörper speichern.</translation>
   </message>
   <message>
    <source>{}: holds {} sketches; leave the outline's only.</source>
-   <translation type="unfinished" />
+   <translation>{}: enthält {} Skizzen; nur die des Umrisses lassen.</translation>
   </message>
   <message>
    <source>{}: is not a neck, or its fretboard is missing: nothing on it is a fretboard's top, flat or evenly rounded, some 35 to 115 mm wide and more than 270 mm long.</source>
-   <translation type="unfinished" />
+   <translation>{}: ist kein Hals, oder das Griffbrett fehlt: nichts daran ist die Oberseite eines Griffbretts, eben oder gleichmäßig gerundet, etwa 35 bis 115 mm breit und mehr als 270 mm lang.</translation>
   </message>
   <message>
    <source>{}: is not a neck, or its heel is incomplete: it has a surface like a fretboard's top, but no flat heel bottom 12 to 50 mm under its end.</source>
-   <translation type="unfinished" />
+   <translation>{}: ist kein Hals, oder der Halsfuß ist unvollständig: eine Fläche wie die Oberseite eines Griffbretts ist da, aber keine ebene Unterseite des Halsfußes 12 bis 50 mm unter ihrem Ende.</translation>
   </message>
   <message>
    <source>{}: is not a neck, or not one alone: it is {} long, and a neck 450 to 900 mm{}.</source>
-   <translation type="unfinished" />
+   <translation>{}: ist kein Hals, oder keiner für sich allein: er ist {} lang, ein Hals aber 450 bis 900 mm{}.</translation>
   </message>
   <message>
    <source>{}: is not a neck: {} is no neck's shape{}.</source>
-   <translation type="unfinished" />
+   <translation>{}: ist kein Hals: {} ist nicht die Form eines Halses{}.</translation>
   </message>
   <message>
    <source>{}: it holds a point that is no place; draw the outline again.</source>
-   <translation type="unfinished" />
+   <translation>{}: enthält einen Punkt ohne gültigen Ort; den Umriss neu zeichnen.</translation>
   </message>
   <message>
    <source>{}: it holds a {}; leave only the outline's lines, arcs, polylines, circles, splines and ellipses.</source>
-   <translation type="unfinished" />
+   <translation>{}: enthält {}; nur Linien, Bögen, Polylinien, Kreise, Splines und Ellipsen des Umrisses lassen.</translation>
   </message>
   <message>
    <source>{}: it holds more than one closed outline; leave only the body's.</source>
-   <translation type="unfinished" />
+   <translation>{}: enthält mehr als einen geschlossenen Umriss; nur den des Korpus lassen.</translation>
   </message>
   <message>
    <source>{}: it holds no outline; draw one closed outline.</source>
-   <translation type="unfinished" />
+   <translation>{}: enthält keinen Umriss; einen geschlossenen Umriss zeichnen.</translation>
   </message>
   <message>
    <source>{}: its mesh is open or its sides contradict each other along {} edges; close it in the program it comes from.</source>
-   <translation type="unfinished" />
+   <translation>{}: das Netz ist offen oder seine Seiten widersprechen einander an {} Kanten; es im Ursprungsprogramm schließen.</translation>
   </message>
   <message>
    <source>{}: its outline lies {} mm above the drawing's plane; project it to Z = 0.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Umriss liegt {} mm über der Zeichenebene; ihn auf Z = 0 projizieren.</translation>
   </message>
   <message>
    <source>{}: its sides cross {} mm from the end; bring the widths at mouth and end closer together.</source>
-   <translation type="unfinished" />
+   <translation>{}: die Seiten kreuzen sich {} mm vom Ende; die Breiten an Mündung und Ende einander annähern.</translation>
   </message>
   <message>
    <source>{}: its unit ($INSUNITS {}) is none of mm, cm, m, inch and foot; save it in mm.</source>
-   <translation type="unfinished" />
+   <translation>{}: die Einheit ($INSUNITS {}) ist keine von mm, cm, m, Zoll und Fuß; in mm speichern.</translation>
   </message>
   <message>
    <source>{}: more than {} part files build on each other, or a job uses more than {}; use fewer.</source>
-   <translation type="unfinished" />
+   <translation>{}: mehr als {} Teiledateien bauen aufeinander auf, oder ein Auftrag verwendet mehr als {}; weniger verwenden.</translation>
   </message>
   <message>
    <source>{}: no pocket was read from {}; mend it.</source>
-   <translation type="unfinished" />
+   <translation>{}: aus {} wurde keine Tasche gelesen; dies beheben.</translation>
   </message>
   <message>
    <source>{}: not read within {} seconds; save the neck alone, without hardware and engraving.</source>
-   <translation type="unfinished" />
+   <translation>{}: in {} Sekunden nicht gelesen; den Hals allein speichern, ohne Beschläge und Gravur.</translation>
   </message>
   <message>
    <source>{}: part has no key {}{}; correct or remove it.</source>
-   <translation type="unfinished" />
+   <translation>{}: part hat keinen Schlüssel {}{}; berichtigen oder entfernen.</translation>
   </message>
   <message>
    <source>{}: part is {}, no table; write [part] above it.</source>
-   <translation type="unfinished" />
+   <translation>{}: part ist {}, keine Tabelle; [part] darüber schreiben.</translation>
   </message>
   <message>
    <source>{}: reading DXF needs the Python package ezdxf; install python3-ezdxf (Debian) or ezdxf (pip).</source>
-   <translation type="unfinished" />
+   <translation>{}: zum Lesen von DXF wird das Python-Paket ezdxf gebraucht; python3-ezdxf (Debian) oder ezdxf (pip) installieren.</translation>
   </message>
   <message>
    <source>{}: reading it brought FreeCAD's kernel down; save the neck again, as STEP.</source>
-   <translation type="unfinished" />
+   <translation>{}: beim Lesen stürzte der Geometriekern von FreeCAD ab; den Hals erneut speichern, als STEP.</translation>
   </message>
   <message>
    <source>{}: reading was cancelled; nothing was changed.</source>
-   <translation type="unfinished" />
+   <translation>{}: das Lesen wurde abgebrochen; nichts wurde geändert.</translation>
   </message>
   <message>
    <source>{}: shows no solid and no mesh; make the neck visible.</source>
-   <translation type="unfinished" />
+   <translation>{}: zeigt weder Volumenkörper noch Netz; den Hals sichtbar machen.</translation>
   </message>
   <message>
    <source>{}: states neither a bridge nor a pickup; name another part file.</source>
-   <translation type="unfinished" />
+   <translation>{}: gibt weder Brücke noch Tonabnehmer an; eine andere Teiledatei nennen.</translation>
   </message>
   <message>
    <source>{}: the body's own pocket is larger than stated by {} mm ({}), and wood that is gone does not come back; state at least as much as was read from {}.</source>
-   <translation type="unfinished" />
+   <translation>{}: die eigene Tasche des Korpus ist um {} mm größer als angegeben ({}), und fehlendes Holz kommt nicht zurück; mindestens so viel angeben, wie gelesen wurde aus: {}.</translation>
   </message>
   <message>
    <source>{}: the dimension {} is not printed; the sheet was not written.</source>
-   <translation type="unfinished" />
+   <translation>{}: das Maß {} ist nicht gedruckt; das Blatt wurde nicht geschrieben.</translation>
   </message>
   <message>
    <source>{}: the file is empty; save the neck again.</source>
-   <translation type="unfinished" />
+   <translation>{}: die Datei ist leer; den Hals erneut speichern.</translation>
   </message>
   <message>
    <source>{}: the findings are out of date; check the joint again.</source>
-   <translation type="unfinished" />
+   <translation>{}: die Befunde sind veraltet; die Verbindung erneut prüfen.</translation>
   </message>
   <message>
    <source>{}: the first line must name {}.</source>
-   <translation type="unfinished" />
+   <translation>{}: die erste Zeile muss {} nennen.</translation>
   </message>
   <message>
    <source>{}: the fretboard's long edges were not found; pick its top by hand.</source>
-   <translation type="unfinished" />
+   <translation>{}: die Längskanten des Griffbretts wurden nicht gefunden; seine Oberseite von Hand wählen.</translation>
   </message>
   <message>
    <source>{}: the heel has no straight upright side at {} y; pick it by hand.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Halsfuß hat bei {} y keine gerade senkrechte Seite; sie von Hand wählen.</translation>
   </message>
   <message>
    <source>{}: the heel's end was not found; pick it by hand.</source>
-   <translation type="unfinished" />
+   <translation>{}: das Ende des Halsfußes wurde nicht gefunden; es von Hand wählen.</translation>
   </message>
   <message>
    <source>{}: the joint does not fit a sheet {} even at 1:5.</source>
-   <translation type="unfinished" />
+   <translation>{}: die Verbindung passt selbst in 1:5 nicht auf ein Blatt {}.</translation>
   </message>
   <message>
    <source>{}: the kernel made a solid that is not closed.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Geometriekern ergab einen Volumenkörper, der nicht geschlossen ist.</translation>
   </message>
   <message>
    <source>{}: the kernel made a solid that is not valid.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Geometriekern ergab einen ungültigen Volumenkörper.</translation>
   </message>
   <message>
    <source>{}: the kernel made a solid without volume.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Geometriekern ergab einen Körper ohne Volumen.</translation>
   </message>
   <message>
    <source>{}: the kernel made no single solid of the pocket's wood.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Geometriekern ergab aus dem Holz der Tasche keinen einzelnen Volumenkörper.</translation>
   </message>
   <message>
    <source>{}: the kernel made no solid.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Geometriekern ergab keinen Volumenkörper.</translation>
   </message>
   <message>
    <source>{}: the kernel made {} solids where the part is one.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Geometriekern ergab {} Volumenkörper, wo das Teil einer ist.</translation>
+  </message>
+  <message>
+   <source>{}: the lower one lies above the upper one; change the other one first.</source>
+   <translation>{}: die untere liegt über der oberen; zuerst die andere ändern.</translation>
   </message>
   <message>
    <source>{}: the outline crosses or touches itself near X = {}, Y = {} mm; part its lines there.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Umriss kreuzt oder berührt sich nahe X = {}, Y = {} mm; seine Linien dort trennen.</translation>
   </message>
   <message>
    <source>{}: the outline does not hold the pocket's end wall, {} mm wide at the origin; place it so that the end wall's middle is the origin and X points to the bridge.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Umriss fasst die Stirnwand der Tasche nicht, {} mm breit am Ursprung; ihn so legen, dass die Mitte der Stirnwand der Ursprung ist und X zur Brücke zeigt.</translation>
   </message>
   <message>
    <source>{}: the outline encloses no body; draw it round the pocket.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Umriss umschließt keinen Korpus; ihn um die Tasche zeichnen.</translation>
   </message>
   <message>
    <source>{}: the outline has a piece of {} mm near X = {}, Y = {} mm; leave it out.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Umriss hat ein Stück von {} mm nahe X = {}, Y = {} mm; es weglassen.</translation>
   </message>
   <message>
    <source>{}: the outline has more than {} pieces; draw it with fewer.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Umriss hat mehr als {} Stücke; ihn mit weniger zeichnen.</translation>
   </message>
   <message>
    <source>{}: the outline has too many curves; draw it with fewer.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Umriss hat zu viele Kurven; ihn mit weniger zeichnen.</translation>
   </message>
   <message>
    <source>{}: the outline reaches more than {} mm from the origin; place its end wall at the origin, and check its units.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Umriss reicht weiter als {} mm vom Ursprung; seine Stirnwand an den Ursprung legen und seine Einheiten prüfen.</translation>
   </message>
   <message>
    <source>{}: the outline {} at X = {}, Y = {} mm; make it one closed loop.</source>
-   <translation type="unfinished" />
+   <translation>{}: der Umriss {} bei X = {}, Y = {} mm; ihn zu einer geschlossenen Linie machen.</translation>
   </message>
   <message>
    <source>{}: the outline's front crosses the centreline {}, but pocket.length puts the mouth at X = {} mm; make them agree.</source>
-   <translation type="unfinished" />
+   <translation>{}: die Vorderseite des Umrisses kreuzt die Mittellinie {}, pocket.length legt die Mündung aber auf X = {} mm; beide in Einklang bringen.</translation>
   </message>
   <message>
    <source>{}: there is no such file ({}).</source>
@@ -3781,63 +4373,67 @@
   </message>
   <message>
    <source>{}: two of its solids overlap by {} cm³, so they are no parts of one neck; leave one of them in the file.</source>
-   <translation type="unfinished" />
+   <translation>{}: zwei seiner Volumenkörper überschneiden sich um {} cm³, sind also nicht Teile eines Halses; nur einen davon in der Datei lassen.</translation>
   </message>
   <message>
    <source>{}: {} cannot be read; save the neck as STEP, IGES, BREP, FCStd, STL, OBJ or 3MF.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} ist nicht lesbar; den Hals als STEP, IGES, BREP, FCStd, STL, OBJ oder 3MF speichern.</translation>
   </message>
   <message>
    <source>{}: {} does not lie flat; put it on the XY plane.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} liegt nicht flach; es auf die XY-Ebene legen.</translation>
   </message>
   <message>
    <source>{}: {} has a curve that is neither line nor arc; use arcs.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} hat eine Kurve, die weder Linie noch Bogen ist; Bögen verwenden.</translation>
   </message>
   <message>
    <source>{}: {} has {} values for {} strings; state {}, treble first.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} hat {} Werte für {} Saiten; {} angeben, Diskant zuerst.</translation>
   </message>
   <message>
    <source>{}: {} is no list of 1 to {} values, one for each {}; write such a list, as [{}].</source>
-   <translation type="unfinished" />
+   <translation>{}: {} ist keine Liste von 1 bis {} Werten, je einer für: {}; eine solche Liste schreiben, als [{}].</translation>
   </message>
   <message>
    <source>{}: {} is no month; write Jan or 1.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} ist kein Monat; Jan oder 1 schreiben.</translation>
   </message>
   <message>
    <source>{}: {} is no unit of bare numbers; write "mm" or "inch".</source>
-   <translation type="unfinished" />
+   <translation>{}: {} ist keine Einheit bloßer Zahlen; "mm" oder "inch" schreiben.</translation>
   </message>
   <message>
    <source>{}: {} is none of its choices{}; write one of {}.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} ist keine der Möglichkeiten{}; eine von diesen schreiben: {}.</translation>
   </message>
   <message>
    <source>{}: {} is not one closed outline; close it, and leave one.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} ist nicht ein geschlossener Umriss; ihn schließen und nur einen lassen.</translation>
+  </message>
+  <message>
+   <source>{}: {} is open: {} Accept it, answer it or pick a face.</source>
+   <translation>{}: {} ist offen: {} Annehmen, beantworten oder eine Fläche wählen.</translation>
   </message>
   <message>
    <source>{}: {} is printed as {} but could not be measured on the solids; the sheet was not written.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} ist als {} gedruckt, ließ sich aber an den Volumenkörpern nicht messen; das Blatt wurde nicht geschrieben.</translation>
   </message>
   <message>
    <source>{}: {} is printed as {} but the solids measure {} in mm or degrees; the sheet was not written.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} ist als {} gedruckt, die Volumenkörper messen aber {} in mm oder Grad; das Blatt wurde nicht geschrieben.</translation>
   </message>
   <message>
    <source>{}: {} is printed as {}, but the tolerance set says {}; the sheet was not written.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} ist als {} gedruckt, die angegebene Toleranz lautet aber {}; das Blatt wurde nicht geschrieben.</translation>
   </message>
   <message>
    <source>{}: {} is printed as {}, which is no dimension.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} ist als {} gedruckt, was kein Maß ist.</translation>
   </message>
   <message>
    <source>{}: {} is stated by both {} and {}; take it out of one, or state it in the job itself.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} ist sowohl von {} als auch von {} angegeben; es aus einer Datei entfernen, oder im Auftrag selbst angeben.</translation>
   </message>
   <message>
    <source>{}: {} lies outside {} to {}.</source>
@@ -3845,43 +4441,47 @@
   </message>
   <message>
    <source>{}: {} lies {} what is permitted; state {}.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} liegt {} des Erlaubten; {} angeben.</translation>
   </message>
   <message>
    <source>{}: {} lines; write one for each of the twelve months.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} Zeilen; je eine für die zwölf Monate schreiben.</translation>
   </message>
   <message>
    <source>{}: {} points are too many; state at most {}.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} Punkte sind zu viele; höchstens {} angeben.</translation>
   </message>
   <message>
    <source>{}: {} values are too many; state at most {}.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} Werte sind zu viele; höchstens {} angeben.</translation>
   </message>
   <message>
    <source>{}: {} values for {} {}; state {}.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} Werte für {} {}; {} angeben.</translation>
   </message>
   <message>
    <source>{}: {} would take its values from itself ({}); name another file.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} würde seine Werte von sich selbst nehmen ({}); eine andere Datei nennen.</translation>
   </message>
   <message>
    <source>{}: {} {} is no {}; give it a value such as {}.</source>
-   <translation type="unfinished" />
+   <translation>{}: {} {} ist falsch; verlangt ist {}, etwa {}.</translation>
+  </message>
+  <message>
+   <source>{}: {}.</source>
+   <translation>{}: {}.</translation>
   </message>
   <message>
    <source>{}: {}: pick faces of this neck, numbered 1 to {}.</source>
-   <translation type="unfinished" />
+   <translation>{}: {}: Flächen dieses Halses wählen, nummeriert 1 bis {}.</translation>
   </message>
   <message>
    <source>{}: {}; close it in the program it comes from.</source>
-   <translation type="unfinished" />
+   <translation>{}: {}; es im Ursprungsprogramm schließen.</translation>
   </message>
   <message>
    <source>{}: {}; name one of these.</source>
-   <translation type="unfinished" />
+   <translation>{}: {}; eines davon nennen.</translation>
   </message>
  </context>
  <context>
@@ -3937,6 +4537,17 @@
   <message>
    <source>Turn depth and angle of the pocket with all findings beside the model</source>
    <translation>Tiefe und Winkel der Tasche verstellen, mit allen Befunden neben dem Modell</translation>
+  </message>
+ </context>
+ <context>
+  <name>NeckFit_ImportNeck</name>
+  <message>
+   <source>&amp;Import a neck…</source>
+   <translation>Hals &amp;importieren…</translation>
+  </message>
+  <message>
+   <source>Read a neck from a STEP, IGES, BREP, FCStd, STL, OBJ or 3MF file, and put it into a joint</source>
+   <translation>Einen Hals aus einer STEP-, IGES-, BREP-, FCStd-, STL-, OBJ- oder 3MF-Datei lesen und in eine Verbindung setzen</translation>
   </message>
  </context>
  <context>

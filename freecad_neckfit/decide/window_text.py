@@ -42,7 +42,7 @@ def _at_own_second(window: Window, units: Units, steps: Steps) -> list[str]:
     marks, told = [m.name for m in named], [m.depth for m in named]
     for low, high in stretches:
         marks += [m.name for m in sixty_fourths(low, high) if not np.isclose(m.depth, told).any()]
-        if units is Units.MM:
+        if units is Units.MM and not steps.stops:
             marks += [f"{round(d, 3):g} mm" for d in whole_steps(low, high, steps.depth)]
     if len(marks) > 12:
         marks = [*marks[:11], f"… {len(marks) - 11} more"]

@@ -26,6 +26,19 @@ def in_bounds(p: Parameter, value: Any, *, raw: object, name: str, units: Units)
         )
 
 
+def deviations_in_bounds(p: Parameter, low: float, high: float, *, raw: object, name: str) -> None:
+    """Return quietly for limit deviations (inner units) no wider than the parameter may differ.
+
+    Raises BadInput as ``in_bounds`` does.
+    """
+    if p.low is not None and p.high is not None and max(-low, high) > p.high - p.low:
+        raise BadInput(
+            f"{name}: {shown(raw)} is more than {p.key} may differ at all "
+            f"({p.high - p.low:g} {p.kind.unit}".rstrip()
+            + "); make it smaller."
+        )
+
+
 def _refuse_unknown_choice(p: Parameter, value: str, *, name: str) -> None:
     if value in p.choices:
         return

@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from .bounds import in_bounds
+from .bounds import deviations_in_bounds, in_bounds
 from .errors import BadInput
 from .files import plain, resolved
 from .layers import Layer, Part, Said, Tables
@@ -228,10 +228,5 @@ def _read_spread(p: Parameter, raw: Any, *, where: Where) -> str:
 def _read_deviations(p: Parameter, raw: Any, *, where: Where) -> tuple[float, float]:
     name = where.named(f"limits of {p.key}")
     low, high = read_limits(raw, kind=p.kind, bare=where.bare, name=name)
-    if p.low is not None and p.high is not None and max(-low, high) > p.high - p.low:
-        raise BadInput(
-            f"{name}: {shown(raw)} is more than {p.key} may differ at all "
-            f"({p.high - p.low:g} {p.kind.unit}".rstrip()
-            + "); make it smaller."
-        )
+    deviations_in_bounds(p, low, high, raw=raw, name=name)
     return low, high

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import FreeCAD
 import FreeCADGui
-from fit_panel_hand import click, pump, window
+from fit_panel_hand import click, enter, pump, window
 from PySide import QtCore, QtGui
 
 
@@ -17,7 +17,7 @@ def main():
     told["window"] = window_seen(document, joint)
     told["mend"] = mend_seen(document, joint)
     told["options"] = options_seen(joint)
-    told["tolerances"] = tolerances_seen(joint)
+    told["tolerances"] = tolerances_seen(document, joint)
     told["seasons"] = seasons_seen(joint)
     told["commands"] = commands(document)
     FreeCAD.closeDocument(document.Name)
@@ -72,10 +72,42 @@ def window_seen(document, joint):
     dialog.second.setCurrentIndex(2)
     pump()
     seen["over plate"] = dialog.words.toPlainText()
+    frame = dialog.drawn.frame
+    at = dialog.picture.widget_point(*frame.place(15.62, 2.13))
+    click(dialog.picture, QtCore.QPoint(round(at[0]), round(at[1])))
+    seen["tried plate"] = list(dialog.tried or ())
+    picture(dialog, "window_plate")
+    seen["shop"] = shop_asked(document, joint, dialog)
+    at = dialog.picture.widget_point(*dialog.drawn.frame.place(15.62, 2.13))
+    click(dialog.picture, QtCore.QPoint(round(at[0]), round(at[1])))
+    seen["tried at a stop"] = list(dialog.tried or ())
+    document.undo()
+    document.recompute()
     seen["bitmap"] = [dialog.picture.image().width(), dialog.picture.image().height()]
     dialog.close()
     pump()
     return seen
+
+
+def shop_asked(document, joint, dialog):
+    """Type what the shop can set, wrongly first."""
+    undo = document.UndoCount
+    click(button(dialog, "Shop's steps…"))
+    pump(100)
+    asked = dialog.findChild(QtGui.QDialog, "NeckFitShopSteps")
+    picture(asked, "shop_steps")
+    enter(asked.boxes["shop.step_plate"].lineEdit(), "1/64 in")
+    enter(asked.stops, "15.5, 5/8 furlong")
+    said = asked.notice.text()
+    enter(asked.stops, "15.5, 5/8 in")
+    pump(300)
+    return {
+        "refused": said,
+        "step": float(joint.ShopStepPlate),
+        "stops": list(joint.ShopStops),
+        "undo steps": document.UndoCount - undo,
+        "words": dialog.words.toPlainText(),
+    }
 
 
 def mend_seen(document, joint):
@@ -89,7 +121,7 @@ def mend_seen(document, joint):
         "conflict": dialog.conflict.text(),
         "notice": dialog.notice.text(),
         "list": [dialog.list.item(n).text() for n in range(dialog.list.count())],
-        "costs": dialog.costs.text(),
+        "caption": dialog.costs.text(),
     }
     picture(dialog, "mend")
     undo = document.UndoCount
@@ -114,17 +146,106 @@ def options_seen(joint):
     return seen
 
 
-def tolerances_seen(joint):
+def tolerances_seen(document, joint):
     from freecad_neckfit.gui.panels.tolerances import open_tolerances
 
     dialog = open_tolerances(joint)
     pump(100)
     seen = {"words": dialog.words.toPlainText(), "notice": dialog.notice.text()}
+    seen["heads"] = heads(dialog.limits)
     picture(dialog, "tolerances")
+    seen["edits"] = limits_edited(document, joint, dialog)
     seen["stopped"] = stopped(dialog)
     dialog.close()
     pump()
     return seen
+
+
+def heads(table):
+    return [table.horizontalHeaderItem(n).text() for n in range(table.columnCount())]
+
+
+def type_into(table, key, column, text):
+    """Open the editor of a cell as a double click does, and type over it."""
+    table.setCurrentCell(table.row_of(key), column)
+    table.editItem(table.item(table.row_of(key), column))
+    pump(50)
+    field = table.findChild(QtGui.QLineEdit)
+    enter(field, text)
+    pump(400)
+
+
+def cells(table, key):
+    row = table.row_of(key)
+    texts = [table.item(row, n).text() for n in range(4)]
+    return [*texts, table.cellWidget(row, 4).currentText(), table.item(row, 0).font().bold()]
+
+
+def limits_edited(document, joint, dialog):
+    """What a designer does to the limits, and what the document then states."""
+    from freecad_neckfit.features.limits import limits_of, spreads_of
+
+    table, seen = dialog.limits, {}
+    seen["first"] = cells(table, "plate.thickness")
+    seen["share"] = dialog.found.simulation.share
+    undo = document.UndoCount
+    type_into(table, "plate.thickness", 3, "1/64 in")
+    type_into(table, "plate.thickness", 2, "0.02")
+    seen["typed"] = cells(table, "plate.thickness")
+    seen["stated"] = limits_of(joint)["plate.thickness"]
+    seen["undo steps"] = document.UndoCount - undo
+    seen["share after"] = dialog.found.simulation.share
+    type_into(table, "plate.thickness", 3, "±0.05")
+    seen["both"] = limits_of(joint)["plate.thickness"]
+    box = table.cellWidget(table.row_of("plate.thickness"), 4)
+    box.setCurrentIndex(3)
+    box.activated.emit(3)
+    pump(400)
+    seen["spread"] = spreads_of(joint), cells(table, "plate.thickness")
+    type_into(table, "plate.thickness", 3, "5 deg")
+    seen["refused"] = dialog.notice.text(), cells(table, "plate.thickness")[3]
+    table.setCurrentCell(table.row_of("plate.thickness"), 0)
+    click(dialog.default)
+    pump(300)
+    seen["default"] = limits_of(joint).get("plate.thickness"), spreads_of(joint)
+    document.undo()
+    document.undo()
+    seen["undone"] = limits_of(joint)["plate.thickness"], spreads_of(joint)
+    document.redo()
+    document.redo()
+    depth = float(joint.Pocket.Depth)
+    type_into(table, "pocket.depth", 1, "0.61 in")
+    seen["value"] = float(joint.Pocket.Depth), cells(table, "pocket.depth")[1]
+    document.undo()
+    seen["value undone"] = float(joint.Pocket.Depth) - depth
+    document.recompute()
+    dialog.look_again()
+    seen["added"] = added(joint, dialog)
+    seen["general"] = general(joint, dialog)
+    return seen
+
+
+def added(joint, dialog):
+    from freecad_neckfit.features.limits import limits_of
+
+    index = dialog.add.findData("neck.heel_length")
+    dialog.add.activated.emit(index)
+    pump(300)
+    return list(limits_of(joint)["neck.heel_length"]), cells(dialog.limits, "neck.heel_length")
+
+
+def general(joint, dialog):
+    """A general class and another usual spread, for all that state nothing."""
+    rows = dialog.limits.rowCount()
+    dialog.general.setCurrentIndex(2)
+    dialog.general.activated.emit(2)
+    pump(300)
+    dialog.shape.setCurrentIndex(2)
+    dialog.shape.activated.emit(2)
+    pump(300)
+    found = [str(joint.ShopGeneral), str(joint.ShopSpread), dialog.limits.rowCount() - rows]
+    found.append(cells(dialog.limits, "plate.thickness")[4])
+    return found
 
 
 def stopped(dialog):

@@ -16,7 +16,7 @@ from ..demands import Demand
 from ..shop import INCH, Steps, named_marks, sixty_fourths, whole_steps
 from ..window import Window
 from .frame import Frame
-from .svg import DASHES, FAINT, INK, LINES, OUTSIDE, PAPER, WITHIN, Sheet, wrapped
+from .svg import DASHES, FAINT, INK, LINES, OUTSIDE, PAPER, WITHIN, Point, Sheet, wrapped
 from .zones import tell_zones
 
 WIDTH, HEIGHT = 860.0, 560.0
@@ -24,6 +24,8 @@ LEAST_SPAN = {Kind.LENGTH: 1.0, Kind.ANGLE: 0.8}
 """The picture shows at least so much [mm, degrees]."""
 CLOSEST = 6.0
 """Marks that would stand closer are left out."""
+CLEAR = 45.0
+"""Numbers stand so far from each other and from the crosses, where there is room."""
 
 
 @dataclass(frozen=True)
@@ -57,7 +59,8 @@ def draw_window(
     sheet.areas((frame.places(p) for p in window.region.polygons if _seen(p, frame)), fill=WITHIN)
     tell_zones(sheet, window, frame)
     _marks(sheet, frame, window, steps, units)
-    bounds = _bounds(sheet, window, frame)
+    marked = [frame.place(*at) for at in (window.chosen, tried) if at is not None]
+    bounds = _bounds(sheet, window, frame, marked)
     _mark(sheet, frame, window.chosen, "as stated")
     if tried is not None:
         _mark(sheet, frame, tried, "tried")
@@ -150,8 +153,12 @@ def _tell_steps(sheet: Sheet, window: Window, steps: Steps, units: Units) -> Non
     sheet.words((74, HEIGHT - 14), said, size=11, colour="#555555")
 
 
-def _bounds(sheet: Sheet, window: Window, frame: Frame) -> list[Demand]:
-    """Draw the borders, each with its number; returns the demands in the order of the numbers."""
+def _bounds(sheet: Sheet, window: Window, frame: Frame, marked: list[Point]) -> list[Demand]:
+    """Draw the borders, each with its number; returns the demands in the order of the numbers.
+
+    Numbers stand clear of each other and of what is ``marked``.
+    """
+    taken = list(marked)
     lines: dict[Demand, list[FloatArray]] = defaultdict(list)
     for edge in window.edges:
         if edge.demand is not None:
@@ -164,7 +171,9 @@ def _bounds(sheet: Sheet, window: Window, frame: Frame) -> list[Demand]:
             )  # fmt: skip
     for n, demand in enumerate(bounds):
         longest = max(lines[demand], key=lambda p: _length(p, frame))
-        _number(sheet, _halfway(frame.places(longest)), n)
+        at = _clear(frame.places(longest), taken)
+        taken.append(at)
+        _number(sheet, at, n)
     return bounds
 
 
@@ -173,13 +182,20 @@ def _length(points: FloatArray, frame: Frame) -> float:
     return float(np.hypot(*np.diff(places, axis=0).T).sum())
 
 
-def _halfway(places: list[tuple[float, float]]) -> tuple[float, float]:
+def _clear(places: list[Point], taken: list[Point]) -> Point:
+    """A place on a line, halfway if that is clear of what is there already."""
     points = np.array(places)
     run = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(points, axis=0).T))])
-    return (
-        float(np.interp(run[-1] / 2, run, points[:, 0])),
-        float(np.interp(run[-1] / 2, run, points[:, 1])),
-    )
+    found = [
+        (float(np.interp(share * run[-1], run, points[:, 0])),
+         float(np.interp(share * run[-1], run, points[:, 1])))
+        for share in (0.5, 0.35, 0.65, 0.2, 0.8)
+    ]  # fmt: skip
+
+    def room(at: Point) -> float:
+        return min((np.hypot(at[0] - x, at[1] - y) for x, y in taken), default=np.inf)
+
+    return next((at for at in found if room(at) > CLEAR), max(found, key=room))
 
 
 def _number(sheet: Sheet, at: tuple[float, float], n: int) -> None:

@@ -7,12 +7,15 @@ from typing import Any
 
 from ...features.assemblies import job_of
 from ...features.gather import joint_stated, objects_of
+from ...features.limits import state_limits
 from ...features.one_step import one_step
 from ...features.properties import flag_of, outer, property_of
 from ...features.roles import STATED, role_of
 from ...features.run_check import check
 from ...job.errors import BadInput
+from ...job.joint import Limits
 from ...job.parameters import ALL
+from .fit_knob import driver_of
 
 
 def take_over(joint: Any, values: Mapping[str, Any], *, name: str) -> None:
@@ -32,9 +35,37 @@ def take_over(joint: Any, values: Mapping[str, Any], *, name: str) -> None:
         check(joint)
 
 
+def keep(joint: Any, values: Mapping[str, Any], *, name: str) -> None:
+    """Make the joint state ``values`` on which no finding depends; None: what is not stated.
+
+    One step of undo called ``name``.
+    """
+    with one_step(joint.Document, name):
+        for key, value in values.items():
+            _put(joint, key, value)
+        joint.Document.recompute()
+
+
+def keep_tolerance(
+    joint: Any, key: str, limits: Limits | None, spread: str | None, *, name: str
+) -> None:
+    """Make the joint state the limits of one dimension and its spread; None: their defaults.
+
+    One step of undo called ``name``.
+    """
+    with one_step(joint.Document, name):
+        state_limits(joint, key, limits, spread=spread)
+        joint.Document.recompute()
+
+
 def _put(joint: Any, key: str, value: Any) -> None:
     p = ALL[key]
     obj = next(o for o in objects_of(joint) if p.group in STATED[role_of(o)])
+    driver = driver_of(obj, property_of(p))
+    if driver:
+        raise BadInput(driver)
     if flag_of(p):
-        setattr(obj, flag_of(p), True)
+        setattr(obj, flag_of(p), value is not None)
+        if value is None:
+            return
     setattr(obj, property_of(p), outer(p, value))

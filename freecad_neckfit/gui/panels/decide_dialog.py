@@ -18,6 +18,7 @@ from ...job.joint import JobFile
 from ..report import told_in_panel
 from ..translate import tr
 from ..views.check import units_of
+from .decide_apply import keep
 
 _open: dict[str, Any] = {}
 
@@ -27,7 +28,11 @@ def told(act: Callable[..., None]) -> Callable[..., None]:
 
     @wraps(act)
     def guarded(dialog: DecideDialog, *arguments: Any) -> None:
+        if dialog.is_busy:
+            dialog.say(tr("This window is still working; wait, or stop it first."))
+            return
         dialog.say("")
+        dialog.is_busy = True
         try:
             act(dialog, *arguments)
         except Stopped:
@@ -38,6 +43,8 @@ def told(act: Callable[..., None]) -> Callable[..., None]:
             dialog.say(tr("The joint is gone; close this window."))
         except Exception as error:  # noqa: BLE001 # told, not swallowed
             dialog.say(told_in_panel(error))
+        finally:
+            dialog.is_busy = False
 
     return guarded
 
@@ -50,7 +57,7 @@ class DecideDialog(QtGui.QDialog):
 
     def __init__(self, joint: Any, *, title: str, name: str) -> None:
         super().__init__(FreeCADGui.getMainWindow())
-        self.joint = joint
+        self.joint, self.is_busy = joint, False
         self.setObjectName(name)
         self.setWindowTitle(f"NeckFit: {title} - {joint.Label}")
         self.setAttribute(QtCore.Qt.WA_DeleteOnClose)
@@ -103,6 +110,19 @@ class DecideDialog(QtGui.QDialog):
         path = self.file_to_write(tr("Pictures (*.png *.svg)"))
         if path and not self.picture.save(path):
             self.say(tr("{} could not be written; choose another folder.").format(path))
+
+    def ask_shop(self) -> None:
+        """Ask what the shop can set, and look again with it."""
+        from .shop_steps import ShopSteps
+
+        asked = ShopSteps(self, self.joint, units=self.units)
+        asked.accepted.connect(lambda: self._keep_shop(asked))
+        asked.open()
+
+    @told
+    def _keep_shop(self, asked: Any) -> None:
+        keep(self.joint, asked.values, name=tr("Shop's steps"))
+        self.look()
 
     @told
     def look_again(self) -> None:

@@ -9,8 +9,9 @@ from PySide import QtCore, QtGui
 
 from ...decide.conflicts import find_conflicts
 from ...decide.mending import Remedy, find_remedies
-from ...decide.mending_text import conflict_lines, cost_line, headline
+from ...decide.mending_text import COSTS, conflict_lines, cost_line, headline
 from ...decide.moves import KINDS, Stock, moves
+from ...decide.progress import Progress, tell
 from ...decide.shop import Steps
 from ...decide.stock import read_stock
 from ...decide.toll import toll
@@ -18,6 +19,7 @@ from ...decide.window import find_window
 from ...features.adopt_given import given_of
 from ...features.assemblies import job_of, outline_of
 from ...job.parameters import ALL
+from ...job.resolve import complete
 from ...run.prove import prover
 from ..translate import tr
 from .decide_apply import take_over
@@ -55,6 +57,7 @@ class MendDialog(DecideDialog):
         self.body.addLayout(split)
         self.stock = Stock()
         self.button(tr("Other bridges and pickups…"), self._choose_stock)
+        self.button(tr("Shop's steps…"), self.ask_shop)
         self.take = self.button(tr("Take over this change"), self._take)
         self.take.setEnabled(False)
 
@@ -84,21 +87,44 @@ class MendDialog(DecideDialog):
             given=given_of(self.joint),
         )
         self.list.clear()
+        self.costs.setText("")
         self.remedies = ()
-        reason = prove(stated)
-        if not reason:
-            self.conflict.setText(tr("It fits; there is nothing to mend."))
-            return
-        window = find_window(stated)
-        lines = conflict_lines(find_conflicts(window), self.units)
+        with waiting(self, tr("Looking for what mends it")) as progress:
+            tell(progress, 0.0, tr("checking the joint as it is stated"))
+            reason = prove(stated)
+            if not reason:
+                self.conflict.setText(tr("It fits; there is nothing to mend."))
+                return
+            self._tell_conflicts(stated, reason, progress)
+            steps = Steps.of(complete(stated))
+            found = moves(stated, steps=steps, stock=self.stock, allowed=self.allowed_kinds())
+            self.remedies = find_remedies(stated, found, prove=prove, progress=progress)
+        self._list(stated)
+
+    def _tell_conflicts(self, stated: dict[str, Any], reason: str, progress: Progress) -> None:
+        """Say why it does not fit, and which demands exclude one another at any depth and angle."""
+        conflicts = find_conflicts(find_window(stated), progress=progress)
+        lines = conflict_lines(conflicts, self.units)
         free = tr("Other depths or angles do meet every demand together.")
         self.conflict.setText("\n".join([reason, "", *(lines or [free])]))
-        found = moves(stated, steps=Steps(), stock=self.stock, allowed=self.allowed_kinds())
-        with waiting(self, tr("Looking for what mends it")) as progress:
-            self.remedies = find_remedies(stated, found, prove=prove, progress=progress)
-        self.list.addItems([headline(remedy, self.units) for remedy in self.remedies])
+
+    def _list(self, stated: dict[str, Any]) -> None:
+        """Each change with what it costs elsewhere below it."""
+        for remedy in self.remedies:
+            costs = [cost_line(c, self.units) for c in toll(stated, remedy.stated)[:COSTS]]
+            costs = costs or [tr("It costs nothing elsewhere.")]
+            item = QtGui.QListWidgetItem(
+                "\n".join([headline(remedy, self.units), *(f"      {c}" for c in costs)])
+            )
+            self.list.addItem(item)
         if self.remedies:
             self.list.setCurrentRow(0)
+            self.costs.setText(
+                tr(
+                    "Fewest parts first, then the smallest change in the shop's steps. Each has "
+                    "passed the full check on solids."
+                )
+            )
         else:
             self.costs.setText(tr("No change that is allowed mends it."))
 
@@ -112,14 +138,8 @@ class MendDialog(DecideDialog):
             self.stock = read_stock(Path(str(file)) for file in files)
             self.look()
 
-    @told
     def _chosen(self, row: int) -> None:
-        is_one = 0 <= row < len(self.remedies)
-        self.take.setEnabled(is_one)
-        if is_one:
-            costs = toll(self.stated(), self.remedies[row].stated)
-            lines = [cost_line(cost, self.units) for cost in costs[:6]]
-            self.costs.setText("\n".join(lines or [tr("It costs nothing elsewhere.")]))
+        self.take.setEnabled(0 <= row < len(self.remedies))
 
     @told
     def _take(self) -> None:

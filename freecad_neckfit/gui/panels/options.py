@@ -7,11 +7,12 @@ from typing import Any
 
 from PySide import QtGui
 
-from ...decide.options import Comparison, column, compare
+from ...decide.options import Comparison, columns, compare
 from ...decide.options_write import as_csv, as_html
 from ...job.store import write_beside
 from ..translate import tr
 from .decide_dialog import DecideDialog, show, told
+from .decide_wait import waiting
 
 
 class OptionsDialog(DecideDialog):
@@ -29,7 +30,9 @@ class OptionsDialog(DecideDialog):
         """Judge the joint and each option by closed forms."""
         job = self.job()
         joints = [job.base, *job.options]
-        self.table = compare([column(j.name, j.stated) for j in joints], units=self.units)
+        with waiting(self, tr("Judging the options")) as progress:
+            found = columns(joints, progress=progress)
+        self.table = compare(found, units=self.units)
         self.page.setHtml(as_html(self.table, title=self.label))
         if not job.options:
             self.say(tr("This joint has no options; a job file states them under [[option]]."))

@@ -57,7 +57,7 @@ class SeasonsDialog(DecideDialog):
         is_cut_there = self.shop is not None and month >= 0
         cut = float(self.shop.moisture[month]) if self.shop and is_cut_there else None
         self.year = find_year(stated, owner, cut=cut)
-        self.picture.show_svg(draw_year(self.year, name=self.label))
+        self.picture.show_svg(draw_year(self.year, name=self.label, units=self.units))
         self.words.setPlainText("\n".join(year_lines(self.year, name=self.label, units=self.units)))
 
     @told

@@ -6,11 +6,11 @@ from typing import Any
 
 from PySide import QtGui
 
-from ...decide.axes import ANGLE, PLATE, SHIM
+from ...decide.axes import ANGLE, DEPTH, PLATE, SHIM
 from ...decide.conflicts import Conflict, find_conflicts
 from ...decide.mending_text import conflict_lines
 from ...decide.pictures.window import Picture, draw_window, stated_lines
-from ...decide.shop import Steps, whole_steps
+from ...decide.shop import Steps
 from ...decide.window import Window, find_window
 from ...decide.window_text import window_lines
 from ...job.resolve import complete
@@ -19,6 +19,7 @@ from ..translate import tr
 from .decide_apply import take_over
 from .decide_dialog import DecideDialog, show, told
 from .decide_picture import PictureView
+from .decide_wait import waiting
 
 
 class WindowDialog(DecideDialog):
@@ -29,6 +30,7 @@ class WindowDialog(DecideDialog):
         self.window_found: Window | None = None
         self.drawn: Picture | None = None
         self.tried: tuple[float, float] | None = None
+        self.steps = Steps()
         self.conflicts: tuple[Conflict, ...] = ()
         self.second = QtGui.QComboBox()
         self.second.setObjectName("NeckFitSecondAxis")
@@ -52,6 +54,7 @@ class WindowDialog(DecideDialog):
         self.body.addWidget(self.picture, 1)
         self.body.addWidget(self.words)
         self.take = self.button(tr("Take over the place clicked"), self._take)
+        self.button(tr("Shop's steps…"), self.ask_shop)
         self.button(tr("Save picture…"), self.save_picture)
         self._fill_axes()
 
@@ -66,8 +69,11 @@ class WindowDialog(DecideDialog):
     def look(self) -> None:
         """Find the window anew."""
         second = str(self.second.itemData(self.second.currentIndex()))
-        self.window_found = find_window(self.stated(), second=second)
-        self.conflicts = find_conflicts(self.window_found)
+        stated = self.stated()
+        self.steps = Steps.of(complete(stated))
+        with waiting(self, tr("Looking for depths and angles that work")) as progress:
+            self.window_found = find_window(stated, second=second)
+            self.conflicts = find_conflicts(self.window_found, progress=progress)
         self.tried = None
         self._draw()
 
@@ -75,11 +81,16 @@ class WindowDialog(DecideDialog):
         window = self.window_found
         assert window is not None  # noqa: S101  (drawn after it was found)
         self.drawn = draw_window(
-            window, name=self.label, steps=Steps(), tried=self.tried, conflicts=self.conflicts
+            window,
+            name=self.label,
+            steps=self.steps,
+            tried=self.tried,
+            conflicts=self.conflicts,
+            units=self.units,
         )
         self.picture.show_svg(self.drawn.svg)
         self.take.setEnabled(self.tried is not None)
-        lines = window_lines(window, name=self.label, units=self.units, steps=Steps())
+        lines = window_lines(window, name=self.label, units=self.units, steps=self.steps)
         lines += conflict_lines(self.conflicts, self.units)
         self.words.setPlainText("\n".join(self._tried_lines() or lines))
 
@@ -95,9 +106,8 @@ class WindowDialog(DecideDialog):
             return
         depth, second = self.drawn.frame.values((x, y))
         if self.snap.isChecked():
-            steps = Steps()
-            depth = _nearest(depth, steps.depth)
-            second = _nearest(second, steps.angle)
+            depth = self.steps.nearest(DEPTH, depth)
+            second = self.steps.nearest(self.window_found.y.name, second)
         axes = self.window_found.x, self.window_found.y
         if all(a.low <= v <= a.high for a, v in zip(axes, (depth, second), strict=True)):
             self.tried = depth, second
@@ -114,11 +124,6 @@ class WindowDialog(DecideDialog):
         other = show_value(self.tried[1], kind=y.kind, units=self.units)
         take_over(self.joint, values, name=tr("Pocket depth {}, {}").format(said, other))
         self.look()
-
-
-def _nearest(value: float, step: float) -> float:
-    found = whole_steps(value - step / 2, value + step / 2, step)
-    return min(found, key=lambda v: abs(v - value)) if found else value
 
 
 def open_window(joint: Any) -> WindowDialog:

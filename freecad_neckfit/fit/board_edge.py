@@ -6,8 +6,9 @@ from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
 
-from ..job.arrays import Array
+from ..job.arrays import Array, pick, within
 from ..job.top import x_of_slope
+from .lesser import lesser
 from .mount import bare_top
 from .outline import Outline, pocket_outline
 
@@ -19,7 +20,10 @@ ARC_STEPS = 8
 
 
 class Spot(NamedTuple):
-    """A height [mm] over what lies below, and the body-frame X, Y, Z of the fretboard there."""
+    """A height [mm] over what lies below, and the body-frame X, Y, Z of the fretboard there.
+
+    The place is None for many jobs, see ``lesser``.
+    """
 
     room: Array
     x: Array
@@ -115,17 +119,17 @@ def _wider_on_arc(outline: Outline, edge: Edge, *, low: Array, high: Array) -> S
     half_chord = np.sqrt(np.maximum(np.square(outline.radius) - np.square(past), 0.0))
     cross = outline.arc_x + (half_chord - past * edge.taper) / slope
     # A fretboard narrower than the straight part of the end is wider only past that.
-    cross = np.where(past < 0, outline.end, cross)
-    first = np.where(past >= outline.radius, low, np.maximum(low, cross))
+    cross = pick(past < 0, outline.end, cross)
+    first = pick(past >= outline.radius, low, np.maximum(low, cross))
     return Stretch(first, high)
 
 
 def _wider_on_side(outline: Outline, edge: Edge, *, low: Array, high: Array) -> Stretch:
     spare, rate = edge.half - outline.half, edge.taper - outline.taper
     at_low, at_high = spare + rate * low, spare + rate * high
-    cross = np.clip(-spare / np.where(rate == 0, 1.0, rate), low, np.maximum(low, high))
-    first = np.where(at_low > 0, low, np.where(at_high > 0, cross, high))
-    last = np.where(at_high > 0, high, np.where(at_low > 0, cross, first))
+    cross = within(-spare / np.where(rate == 0, 1.0, rate), low, np.maximum(low, high))
+    first = pick(at_low > 0, low, pick(at_high > 0, cross, high))
+    last = pick(at_high > 0, high, pick(at_low > 0, cross, first))
     return Stretch(first, last)
 
 
@@ -152,17 +156,9 @@ def least_over_edge(
     best: Spot | None = None
     for there, x in _looked_at(case, outline, stretches):
         y = _least_y(case, outline, edge, x, inner)
-        best = lower(best, over(case, level, x, y, plate, there=there))
+        best = lesser(best, over(case, level, x, y, plate, there=there))
     assert best is not None  # noqa: S101  (something is looked at)
     return best
-
-
-def lower(best: Spot | None, other: Spot) -> Spot:
-    """The spot with less room."""
-    if best is None:
-        return other
-    less = other.room < best.room
-    return Spot(*(np.where(less, b, a) for a, b in zip(best, other, strict=True)))
 
 
 def _looked_at(
@@ -172,12 +168,12 @@ def _looked_at(
     arc, side = stretches
     on_arc, on_side = (stretch.first < stretch.last for stretch in stretches)
     if case["body.top"] == "flat":
-        first = np.where(on_side, side.first, arc.first)
-        last = np.where(on_arc, arc.last, side.last)
-        return [(on_arc | on_side, np.where(case.seat.tilt >= 0, first, last))]
+        first = pick(on_side, side.first, arc.first)
+        last = pick(on_arc, arc.last, side.last)
+        return [(on_arc | on_side, pick(case.seat.tilt >= 0, first, last))]
     middle = outline.side(outline.meet)
     parallel = x_of_slope(case.values, slope=np.tan(case.seat.tilt), y=middle)
-    seen = [(on_side, np.clip(parallel, side.first, np.maximum(side.first, side.last)))]
+    seen = [(on_side, within(parallel, side.first, np.maximum(side.first, side.last)))]
     return seen + [
         (on_arc, _on_arc(outline, arc, part / ARC_STEPS)) for part in range(ARC_STEPS + 1)
     ]
@@ -187,10 +183,10 @@ def _on_arc(outline: Outline, arc: Stretch, part: float) -> Array:
     """X on the arc, ``part`` of the angle from its last to its first point."""
     radius = np.where(outline.radius > 0, outline.radius, 1.0)
     last, first = (
-        np.arccos(np.clip((x - outline.arc_x) / radius, -1.0, 1.0)) for x in (arc.last, arc.first)
+        np.arccos(within((x - outline.arc_x) / radius, -1.0, 1.0)) for x in (arc.last, arc.first)
     )
     x = outline.arc_x + radius * np.cos(last + (first - last) * part)
-    return np.clip(x, arc.first, np.maximum(arc.first, arc.last))
+    return within(x, arc.first, np.maximum(arc.first, arc.last))
 
 
 def _least_y(case: Case, outline: Outline, edge: Edge, x: Array, inner: Array | None) -> Array:
@@ -205,4 +201,4 @@ def over(case: Case, level: Level, x: Array, y: Array, plate: Array, *, there: A
     """Height [mm] of a level over top or plate at body-frame (X, Y); infinite where not there."""
     z = level.foot + x * case.seated.tan
     room = z - bare_top(case, x=x, y=y) - (case["finish.top"] + plate)
-    return Spot(np.where(there, room, np.inf), x, y, z)
+    return Spot(pick(there, room, np.inf), x, y, z)

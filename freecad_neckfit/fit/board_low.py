@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..job.arrays import Array
+from ..job.arrays import Array, pick, within
 from ..job.top import x_of_slope
 from .board_edge import (
     Level,
@@ -14,10 +14,10 @@ from .board_edge import (
     cutout_outline,
     least_over_edge,
     level,
-    lower,
     over,
     top_outline,
 )
+from .lesser import lesser
 
 if TYPE_CHECKING:
     from .case import Case
@@ -63,12 +63,12 @@ def overhang_room(case: Case) -> Spot:
     if not case.plate_under_overhang:
         return found
     thickness, clearance = case["plate.thickness"], case["plate.clearance"]
-    found = lower(found, _along(case, past, start=clearance, y=0.0, plate=thickness))
+    found = lesser(found, _along(case, past, start=clearance, y=0.0, plate=thickness))
     corners = least_over_edge(
         case, level=past._replace(low=np.maximum(past.low, 0.0)),
         outline=case.once(cutout_outline), until=clearance, plate=thickness,
     )  # fmt: skip
-    return lower(found, corners)
+    return lesser(found, corners)
 
 
 def beside_pocket(case: Case) -> Spot:
@@ -78,9 +78,9 @@ def beside_pocket(case: Case) -> Spot:
         wood = least_over_edge(
             case, level=low, outline=case.once(top_outline), until=0.0, plate=0.0
         )
-        best = lower(best, wood)
+        best = lesser(best, wood)
         if case.plate_under_overhang:
-            best = lower(best, least_over_edge(
+            best = lesser(best, least_over_edge(
                 case, level=low, outline=case.once(cutout_outline), until=0.0,
                 plate=case["plate.thickness"],
             ))  # fmt: skip
@@ -93,17 +93,17 @@ def binding_room(case: Case) -> Spot:
     width = case["neck.binding_width"]
     best: Spot | None = None
     for low in case.once(bound_levels):
-        best = lower(best, least_over_edge(
+        best = lesser(best, least_over_edge(
             case, level=low, outline=case.once(top_outline), until=0.0, plate=0.0, inner=width
         ))  # fmt: skip
-        best = lower(best, _strip_past(case, low, start=0.0, plate=0.0))
+        best = lesser(best, _strip_past(case, low, start=0.0, plate=0.0))
         if case.plate_under_overhang:
             thickness, clearance = case["plate.thickness"], case["plate.clearance"]
-            best = lower(best, least_over_edge(
+            best = lesser(best, least_over_edge(
                 case, level=low, outline=case.once(cutout_outline), until=clearance,
                 plate=thickness, inner=width,
             ))  # fmt: skip
-            best = lower(best, _strip_past(case, low, start=clearance, plate=thickness))
+            best = lesser(best, _strip_past(case, low, start=clearance, plate=thickness))
     assert best is not None  # noqa: S101  (a fretboard has a level)
     return best
 
@@ -123,7 +123,7 @@ def _along(case: Case, low: Level, *, start: Array, y: Array, plate: Array) -> S
     first = np.maximum(low.low, start)
     last = np.maximum(first, low.high)
     if case["body.top"] == "flat":
-        x = np.where(case.seat.tilt >= 0, first, last)
+        x = pick(case.seat.tilt >= 0, first, last)
     else:
-        x = np.clip(x_of_slope(case.values, slope=case.seated.tan, y=y), first, last)
+        x = within(x_of_slope(case.values, slope=case.seated.tan, y=y), first, last)
     return over(case, low, x, y, plate, there=first < low.high)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
-from ..job.arrays import Array
+from ..job.arrays import Array, within
 from .mount import bridge_mount
 from .saddles import Saddles
 from .strings import largest, least
@@ -57,7 +57,7 @@ class Bridge:
     def base(self) -> Array:
         """Floating: highest base over the mount [mm], within its travel, that the strings allow."""
         free = least(self.saddles.above) - self["low"]
-        return np.clip(free, self["base_low"], self["base_high"])
+        return within(free, self["base_low"], self["base_high"])
 
     @cached_property
     def shifts(self) -> tuple[Array, ...]:
@@ -66,7 +66,7 @@ class Bridge:
             return self._radius_shifts
         base = self.base if self["make"] == "floating" else 0.0
         low, high = self["low"] + base, self["high"] + base
-        return tuple(np.clip(above, low, high) - above for above in self.saddles.above)
+        return tuple(within(above, low, high) - above for above in self.saddles.above)
 
     @cached_property
     def post_share(self) -> Array:
@@ -100,7 +100,7 @@ class Bridge:
 
     @cached_property
     def _radius_shifts(self) -> tuple[Array, ...]:
-        treble, bass = (np.clip(p, self["low"], self["high"]) - p for p in self._posts)
+        treble, bass = (within(p, self["low"], self["high"]) - p for p in self._posts)
         middle, slope = (treble + bass) / 2, (bass - treble) / (2 * self.post_share)
         return tuple(
             middle + slope * (s.share - 0.5) - residual

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..job.arrays import Array
+from ..job.arrays import Array, pick
 from .board_edge import Edge, Stretch
 
 if TYPE_CHECKING:
@@ -26,8 +26,8 @@ def dip(case: Case, *, foot: Array, edge: Edge, rise: Array) -> Stretch:
     slope, base = case.seated.tan, foot - rise
     shape = case["body.top"]
     if shape == "flat":
-        cross = -base / np.where(slope == 0, LEVEL, slope)
-        return Stretch(np.where(slope < 0, cross, -np.inf), np.where(slope < 0, np.inf, cross))
+        cross = -base / pick(slope == 0, LEVEL, slope)
+        return Stretch(pick(slope < 0, cross, -np.inf), pick(slope < 0, np.inf, cross))
     return _under_dome(case, base, slope, edge) if shape == "domed" else _under_carve(
         case, base, slope, edge
     )  # fmt: skip

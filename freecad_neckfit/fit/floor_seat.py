@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..job.arrays import Array
+from ..job.arrays import Array, within
 from .sides import bottom_corner, pocket_corner, pocket_end, pocket_sides
 
 if TYPE_CHECKING:
@@ -44,6 +44,8 @@ def exact(case: Case) -> bool:
     follows no circle, and where the heel runs into the pocket's corner.
     """
     fillet = case["pocket.floor_fillet"]
+    if not np.any(fillet > 0):
+        return True
     edge = case["neck.heel_edge"] if case["shim.make"] == "none" else 0.0
     near = _held_in_corner(case, fillet, edge) > 0
     through = case.once(pocket_corner) + case["finish.wall"] < 0
@@ -68,7 +70,7 @@ def _held(fillet: Array, centre: Array, gap: Array, edge: Array) -> Array:
 
 def _fillet_height(fillet: Array, inward: Array) -> Array:
     """Height of a fillet ``inward`` [mm] of its centre toward the wall."""
-    reach = np.clip(inward, 0.0, fillet)
+    reach = within(inward, 0.0, fillet)
     return fillet - np.sqrt(np.square(fillet) - np.square(reach))
 
 

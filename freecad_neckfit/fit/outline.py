@@ -3,14 +3,18 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..job.arrays import Array
+from ..job.arrays import Array, distance, pick
 
 if TYPE_CHECKING:
     from .case import Case
+
+NOTHING = 1e-300
+"""A length [mm] to divide nothing by."""
 
 
 @dataclass(frozen=True)
@@ -32,7 +36,7 @@ class Outline:
     meet: Array
     lean: Array
 
-    @property
+    @cached_property
     def stretch(self) -> Array:
         """Length along the side per mm of X: one over the cosine of its taper."""
         return np.sqrt(1 + np.square(self.taper))
@@ -68,14 +72,17 @@ class Outline:
         right, up = x - self.arc_x, y - self.arc_y
         past_end = right + radius * squeeze - self.radius
         past_side = (y - self.side(x)) / self.stretch + radius
-        far = np.maximum(past_end, np.where(until < self.taper, -np.inf, past_side))
+        if np.any(ends_early := until < self.taper):
+            past_side = pick(ends_early, -np.inf, past_side)
+        far = np.maximum(past_end, past_side)
         cornered = (up > 0) & (right + np.minimum(self.lean, until) * up > 0)
         if not np.any(cornered):
             return far
-        away = np.sqrt(np.square(right) + np.square(up))
-        safe = np.where(away > 0, away, 1.0)
-        seen = radius * np.sqrt(np.square(squeeze * right) + np.square(up)) / safe
-        return np.where(cornered, np.maximum(far, away + seen - self.radius), far)
+        away = distance(right, up)
+        corner = away - self.radius
+        if np.ndim(radius) or radius:
+            corner = corner + radius * distance(squeeze * right, up) / np.maximum(away, NOTHING)
+        return pick(cornered, np.maximum(far, corner), far)
 
 
 def pocket_outline(case: Case, *, offset: Array = 0.0) -> Outline:

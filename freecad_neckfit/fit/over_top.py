@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..job.arrays import Array
+from ..job.arrays import Array, pick, within
 from ..job.parameters import ROLES
 from ..job.top import x_of_slope
 from .board_edge import cutout_outline
@@ -22,14 +22,13 @@ Point = tuple[Array, Array, Array]
 def board_end(case: Case) -> Array:
     """Body-frame X [mm] past which nothing of the fretboard stands, at any height of its end."""
     end = case["neck.overhang"]
-    low, _ = case.seated.to_body(x=end, z=case["neck.underside"])
-    high, _ = case.seated.to_body(x=end, z=case["neck.height"])
+    low, high = (case.seated.body_x(x=end, z=case[f"neck.{k}"]) for k in ("underside", "height"))
     return np.maximum(low, high)
 
 
 def plate_span(case: Case) -> tuple[Array, Array]:
     """Body-frame X [mm] from which and to which the cover plate lies open under the strings."""
-    end, cut = board_end(case), case["plate.clearance"]
+    end, cut = case.once(board_end), case["plate.clearance"]
     start = end if case.plate_under_overhang else end + cut
     return np.maximum(start, cut), case["plate.reach"]
 
@@ -40,7 +39,7 @@ def _first_on_plate(case: Case, line: Line) -> Array:
     It counts as unbroken over its openings for pickups. Round a fretboard that ends within the
     cut-out the string leaves that over its corner or its round end, not over its apex.
     """
-    start = board_end(case)
+    start = case.once(board_end)
     if not case.plate_under_overhang:
         start = start + case["plate.clearance"]
     if np.all(start >= case["plate.clearance"]):
@@ -56,7 +55,7 @@ def _first_on_plate(case: Case, line: Line) -> Array:
 def hand_x(case: Case) -> Array:
     """Body-frame X [mm] of the playing hand: midway from fretboard end to saddles unless stated."""
     stated = case["strings.hand"]
-    return (board_end(case) + case.saddles.middle_x) / 2 if stated is None else stated
+    return (case.once(board_end) + case.saddles.middle_x) / 2 if stated is None else stated
 
 
 def under_hand(case: Case) -> tuple[Array, ...]:
@@ -149,6 +148,6 @@ def _rooms(case: Case, line: Line, *, share: float, saddle: Array) -> list[tuple
 def _nearest_to_top(case: Case, line: Line, *, first: Array, last: Array) -> Array:
     """X [mm] in [first, last] where a string comes nearest to the top, which is never hollow."""
     if case["body.top"] == "flat":
-        return np.where(line.climb >= 0, first, last)
+        return pick(line.climb >= 0, first, last)
     parallel = x_of_slope(case.values, slope=line.climb, y=line.across((first + last) / 2))
-    return np.clip(parallel, first, np.maximum(first, last))
+    return within(parallel, first, np.maximum(first, last))

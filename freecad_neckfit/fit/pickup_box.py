@@ -54,8 +54,8 @@ def board_to_pickup(case: Case) -> Apart:
     hang = np.where(case["neck.binding_width"] > 0, case["neck.binding"], 0.0)
     # Where the fretboard ends at the heel its end face reaches down to the glue line.
     low = np.where(end > 0, case["neck.underside"] - hang, case["neck.glue_line"])
-    end_z = seated.to_body(x=end, z=low)[1]
-    heel_z = seated.to_body(x=0.0, z=low)[1]
+    end_z = seated.body_z(x=end, z=low)
+    heel_z = seated.body_z(x=0.0, z=low)
     upright = np.minimum(end_z, heel_z) - box.top
     furthest = np.where(seated.sin >= 0, low, case["neck.height"])
     end_x, z = seated.to_body(x=end, z=furthest)

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..job.arrays import Array
+from ..job.arrays import Array, pick, within
 from .board_edge import Edge, Stretch, cutout_outline
 from .cutout import Wall, straight_sides
 from .dips import dip
@@ -43,8 +43,8 @@ def _heel_beside(case: Case) -> Array:
                      Stretch(np.maximum(first, under.last), last)):  # fmt: skip
             there = part.first < part.last
             if np.any(there):
-                shown = Stretch(*(np.where(there, x, 0.0) for x in part))
-                best = np.minimum(best, np.where(there, _least(case, wall, shown), np.inf))
+                shown = Stretch(*(pick(there, x, 0.0) for x in part))
+                best = np.minimum(best, pick(there, _least(case, wall, shown), np.inf))
     return best
 
 
@@ -61,10 +61,10 @@ def _least(case: Case, wall: Wall, part: Stretch) -> Array:
     """Room changes evenly along the side and up it: least at an end, at the plate's face there."""
     heel, seated = case.once(heel_outline), case.seated
     narrows = wall.taper * seated.cos < heel.taper
-    x = np.where(narrows, part.last, part.first)
+    x = pick(narrows, part.last, part.first)
     # Higher up the heel it is wider where it leans toward the bridge and widens that way.
     high = heel.taper * seated.sin > 0
-    rise = case["finish.top"] + np.where(high, case["plate.thickness"], 0.0)
+    rise = case["finish.top"] + pick(high, case["plate.thickness"], 0.0)
     z = _height(case, x=x, y=wall.half, rise=rise)
     room = wall.half + wall.taper * x - _heel_edge(case, z=z).at(x)
     return room / np.sqrt(1 + np.square(wall.taper))
@@ -82,7 +82,7 @@ def _height(case: Case, *, x: Array, y: Array, rise: Array) -> Array:
     seated = case.seated
     big_z = bare_top(case, x=x, y=y) + rise
     z = (big_z - seated.z0) * seated.cos - (x - seated.x0) * seated.sin
-    return np.clip(z, case["neck.heel_edge"], case["neck.glue_line"])
+    return within(z, case["neck.heel_edge"], case["neck.glue_line"])
 
 
 def _heel_end(case: Case) -> Array:
@@ -99,7 +99,7 @@ def _heel_end(case: Case) -> Array:
         corner_room(case, around=around, z=_end_height(case, y=wide, rise=rise), leaning=False)
         for rise in (low, high)
     ))  # fmt: skip
-    return np.where(_end_reaches(case), np.minimum(end, corner), np.inf)
+    return pick(_end_reaches(case), np.minimum(end, corner), np.inf)
 
 
 def _end_reaches(case: Case) -> Array:
@@ -122,4 +122,4 @@ def _end_height(case: Case, *, y: Array, rise: Array) -> Array:
     big_x = case.seated.x0 - case["neck.glue_line"] * case.seated.sin
     bare = bare_top(case, x=big_x, y=y)
     z = (bare + rise - case.seated.z0) / case.seated.cos
-    return np.clip(z, case["neck.heel_edge"], case["neck.glue_line"])
+    return within(z, case["neck.heel_edge"], case["neck.glue_line"])

@@ -20,7 +20,8 @@ class Reading:
     ``exact``: False where this joint's shape makes the closed form a simple bound only, which
     solids refine; ``applies``, ``known`` and ``value`` stand all the same.
     ``extremes``: least and largest value, where ``value`` is the worse of several moments.
-    ``place``: body-frame (X, Y, Z) [mm] of the value, or None where it has no one place.
+    ``place``: body-frame (X, Y, Z) [mm] of the value; None where it has no one place, or where
+    there are so many jobs that no report shows it.
     ``detail``: further figures for the report, by plain name.
     """
 

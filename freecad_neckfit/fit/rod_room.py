@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 import numpy as np
 
-from ..job.arrays import Array
+from ..job.arrays import Array, distance, pick, within
 
 STEPS = 2
 """Turns about the tip's rim until its nearest point is met within 0.002 mm."""
@@ -31,12 +31,12 @@ def rod_room(shank: Shank, *, aside: Array, depth: Array, end: Array) -> Array:
     """
     under, before = depth - shank.tip_z, shank.tip_x + end
     inside = _beside(shank, aside=aside, depth=depth, end=end)
-    room = np.where(under < 0, np.maximum(inside, under), np.maximum(inside, 0.0))
+    room = pick(under < 0, np.maximum(inside, under), np.maximum(inside, 0.0))
     # A screw that leans away from a block far before it is nearest below its tip.
     at_tip = (under >= 0) & (shank.cos * under >= shank.sin * np.maximum(before, 0.0))
     if not np.any(at_tip):
         return room
-    return np.where(at_tip, _from_rim(shank, aside, before, under), room)
+    return pick(at_tip, _from_rim(shank, aside, before, under), room)
 
 
 def _beside(shank: Shank, *, aside: Array, depth: Array, end: Array) -> Array:
@@ -44,9 +44,9 @@ def _beside(shank: Shank, *, aside: Array, depth: Array, end: Array) -> Array:
     tan = shank.sin / shank.cos
     at_bottom = (shank.entry_x + depth * tan + end) * shank.cos
     at_tip = shank.tip_x + end + shank.radius * (1 - shank.cos)
-    before = np.where(shank.sin > 0, at_bottom, at_tip)
-    out = np.hypot(np.maximum(aside, 0.0), np.maximum(before, 0.0))
-    return np.where(out > 0, out, np.maximum(aside, before)) - shank.radius
+    before = pick(shank.sin > 0, at_bottom, at_tip)
+    out = distance(np.maximum(aside, 0.0), np.maximum(before, 0.0))
+    return pick(out > 0, out, np.maximum(aside, before)) - shank.radius
 
 
 def _from_rim(shank: Shank, aside: Array, before: Array, under: Array) -> Array:
@@ -63,8 +63,8 @@ def _from_rim(shank: Shank, aside: Array, before: Array, under: Array) -> Array:
         forward, aside_at = push * turn, gap * turn
     over = aside < r
     if np.any(over):
-        forward = np.where(over, _under_block(shank, aside, before, under), forward)
-    across = np.where(over, 0.0, aside - aside_at)
+        forward = pick(over, _under_block(shank, aside, before, under), forward)
+    across = pick(over, 0.0, aside - aside_at)
     ahead, up = np.maximum(before - cos * forward, 0.0), np.maximum(under - sin * forward, 0.0)
     return np.sqrt(np.square(ahead) + np.square(across) + np.square(up))
 
@@ -72,5 +72,5 @@ def _from_rim(shank: Shank, aside: Array, before: Array, under: Array) -> Array:
 def _under_block(shank: Shank, aside: Array, before: Array, under: Array) -> Array:
     """How far forward the tip's nearest point lies where some of the tip is under the block."""
     spread = np.sqrt(np.maximum(np.square(shank.radius) - np.square(np.maximum(aside, 0.0)), 0.0))
-    balanced = np.clip(shank.cos * before + shank.sin * under, -spread, spread)
-    return np.where(shank.sin > 0, spread, balanced)
+    balanced = within(shank.cos * before + shank.sin * under, -spread, spread)
+    return pick(shank.sin > 0, spread, balanced)

@@ -8,6 +8,7 @@ import numpy as np
 
 from ..job.arrays import Array
 from .cutout import cutout
+from .lesser import lesser
 from .overhang import least_room
 from .pickup_box import neck_pickup
 
@@ -16,7 +17,7 @@ if TYPE_CHECKING:
 
 
 class Path(NamedTuple):
-    """Least room [mm] under the tool, and the neck-frame x and z of it."""
+    """Least room [mm] under the tool, and the neck-frame x and z of it; no place for many jobs."""
 
     room: Array
     x: Array
@@ -34,9 +35,9 @@ def tool_room(case: Case) -> Path:
     if case.plate_there:
         opening = case.once(cutout)
         start = opening.outline.end if opening.box is None else opening.box.end
-        found = _lower(found, _over(case, z=z, start=start, plate=case["plate.thickness"]))
+        found = lesser(found, _over(case, z=z, start=start, plate=case["plate.thickness"]))
     if case["pickup_neck.fitted"]:
-        found = _lower(found, _over_pickup(case, z=z))
+        found = lesser(found, _over_pickup(case, z=z))
     return found
 
 
@@ -53,10 +54,5 @@ def _over_pickup(case: Case, *, z: Array) -> Path:
     first = np.maximum(case.seat.x_to_neck(big_x=box.front, z=z), 0.0)
     last = np.minimum(case.seat.x_to_neck(big_x=box.back, z=z), length)
     x = np.where(case.seated.sin >= 0, first, last)
-    room = case.seated.to_body(x=x, z=z)[1] - box.top
+    room = case.seated.body_z(x=x, z=z) - box.top
     return Path(np.where(first < last, room, np.inf), x, z)
-
-
-def _lower(one: Path, other: Path) -> Path:
-    less = other.room < one.room
-    return Path(*(np.where(less, b, a) for a, b in zip(one, other, strict=True)))

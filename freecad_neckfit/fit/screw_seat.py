@@ -5,12 +5,13 @@ Screws run along Z, square to the body's datum. All figures have the screws on t
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
-from ..job.arrays import Array, along
+from ..job.arrays import Array, along, difference
 from .outline import heel_outline
 from .rod_room import Shank, rod_room
 from .wood_left import seats_on_back
@@ -42,7 +43,7 @@ class ScrewSeat:
     @cached_property
     def ahead(self) -> Array:
         """Screw axis before the heel end's bottom, along X [mm]; negative toward the mouth."""
-        return self.x - along(self.case.seated.x0)
+        return difference(self.x, along(self.case.seated.x0))
 
     @cached_property
     def head(self) -> Array:
@@ -100,34 +101,44 @@ class ScrewSeat:
     @cached_property
     def edge(self) -> Array:
         """Axis to the heel's edge [mm], at the bottom and at the tip, whichever is less."""
-        return np.minimum(self._to_edge(self.entry_x), self._to_edge(self.tip_x))
+        return self._of_each(
+            lambda screw: np.minimum(
+                self._to_edge(self.entry_x, screw), self._to_edge(self.tip_x, screw)
+            )
+        )
 
-    def _to_edge(self, x: Array) -> Array:
-        heel = self.case.once(heel_outline)
-        spread = type(heel)(*(along(getattr(heel, name)) for name in heel.__dataclass_fields__))
+    def _to_edge(self, along_axis: Array, screw: int) -> Array:
+        heel, x = self.case.once(heel_outline), along_axis[..., screw]
         # Toward the nut the heel ends too: there it steps up to the thinner shaft.
-        inner = x + along(self.case["neck.heel_length"])
-        return np.minimum(-spread.farthest(x=x, y=np.abs(self.y)), inner)
+        inner = x + self.case["neck.heel_length"]
+        return np.minimum(-heel.farthest(x=x, y=np.abs(self.y[..., screw])), inner)
 
     @cached_property
     def rod(self) -> Array:
         """Screw's surface to the truss-rod channel [mm]; negative where it would cut into it."""
-        case, radius = self.case, along(self.case["screws.shank"]) / 2
-        one, again = self._mirrored
-        entry, tip_x, tip_z = (a[..., one] for a in (self.entry_x, self.tip_x, self.tip_z))
-        shank = Shank(entry, tip_x, tip_z, radius, self.sin, self.cos)
-        aside = np.abs(self.y[..., one]) - along(case["neck.rod_width"]) / 2
-        depth, end = along(case["neck.rod_depth"]), along(case["neck.rod_end"])
-        return rod_room(shank, aside=aside, depth=depth, end=end)[..., again]
+        return self._of_each(self._to_rod)
 
-    @cached_property
-    def _mirrored(self) -> tuple[Any, Any]:
-        """One of each pair of screws alike on both sides, and which stands for each screw."""
+    def _to_rod(self, screw: int) -> Array:
+        case, seated = self.case, self.case.seated
+        entry, tip_x, tip_z = (a[..., screw] for a in (self.entry_x, self.tip_x, self.tip_z))
+        shank = Shank(entry, tip_x, tip_z, case["screws.shank"] / 2, seated.sin, seated.cos)
+        aside = np.abs(self.y[..., screw]) - case["neck.rod_width"] / 2
+        return rod_room(shank, aside=aside, depth=case["neck.rod_depth"], end=case["neck.rod_end"])
+
+    def _of_each(self, figure: Callable[[int], Array]) -> Array:
+        """A figure for each screw, worked out once for two that mirror each other."""
+        found: dict[Any, Array] = {}
+        keys = [self._mirrored(screw) for screw in range(self.count)]
+        for screw, key in enumerate(keys):
+            if key not in found:
+                found[key] = figure(screw)
+        return np.moveaxis(np.stack(np.broadcast_arrays(*(found[key] for key in keys))), 0, -1)
+
+    def _mirrored(self, screw: int) -> Any:
+        """What is the same for screws alike on both sides."""
         if np.ndim(self.x) > 1 or np.ndim(self.y) > 1:
-            return slice(None), slice(None)
-        places = np.stack([self.x, np.abs(self.y)])
-        _, one, again = np.unique(places, axis=1, return_index=True, return_inverse=True)
-        return one, np.ravel(again)
+            return screw
+        return float(self.x[screw]), abs(float(self.y[screw]))
 
     @cached_property
     def longest(self) -> Array:

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
 
-from ..job.arrays import Array
+from ..job.arrays import Array, pick
 from ..job.woods import Wood, wood
 from .reading import Reading
 
@@ -108,7 +108,7 @@ def reading(
     """
     dry, damp = now + changes[0], now + changes[1]
     middle = (low + high) / 2
-    worse = np.where(np.abs(dry - middle) >= np.abs(damp - middle), dry, damp)
+    worse = pick(np.abs(dry - middle) >= np.abs(damp - middle), dry, damp)
     moistures = tuple(season.moisture for season in case.once(seasons))
     return Reading(
         value=worse,

@@ -31,4 +31,12 @@ class Seated:
 
     def to_body(self, *, x: Array, z: Array) -> tuple[Array, Array]:
         """Body-frame (X, Z) [mm] of neck-frame (x, z) [mm]."""
-        return self.x0 + x * self.cos - z * self.sin, self.z0 + x * self.sin + z * self.cos
+        return self.body_x(x=x, z=z), self.body_z(x=x, z=z)
+
+    def body_x(self, *, x: Array, z: Array) -> Array:
+        """Body-frame X [mm] of neck-frame (x, z) [mm]."""
+        return self.x0 + x * self.cos - z * self.sin
+
+    def body_z(self, *, x: Array, z: Array) -> Array:
+        """Body-frame Z [mm] of neck-frame (x, z) [mm]."""
+        return self.z0 + x * self.sin + z * self.cos

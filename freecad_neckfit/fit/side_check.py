@@ -22,6 +22,8 @@ def side_check(side: str, *, sign: float) -> Check:
         heel are symmetric, so both sides have the same room.
         """
         found = case.once(pocket_sides)
+        if found.x is None:
+            return Reading(value=found.value)
         half = case.once(heel_outline).side(found.x)
         y = sign * case.treble_sign * half
         return Reading(value=found.value, place=place(case, found, y=y))

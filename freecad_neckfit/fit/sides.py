@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
 
-from ..job.arrays import Array
+from ..job.arrays import Array, distance, within
+from .lesser import lesser
 from .mount import bare_top
 from .outline import Outline, heel_outline, pocket_outline
 
@@ -16,7 +17,7 @@ if TYPE_CHECKING:
 
 
 class Room(NamedTuple):
-    """A signed room [mm] and the neck-frame x and z [mm] where it is least."""
+    """A signed room [mm] and the neck-frame x and z [mm] where it is least; None for many jobs."""
 
     value: Array
     x: Array
@@ -36,7 +37,7 @@ def height_at(case: Case, *, x: Array, rise: Array) -> Array:
     seated = case.seated
     big_x = seated.x0 + x * seated.cos
     z = (bare_top(case, x=big_x, y=0.0) + rise - seated.z0 - x * seated.sin) / seated.cos
-    return np.clip(z, case["neck.heel_edge"], case["neck.glue_line"])
+    return within(z, case["neck.heel_edge"], case["neck.glue_line"])
 
 
 def side_room(case: Case, *, around: Outline) -> Room:
@@ -54,7 +55,7 @@ def side_room(case: Case, *, around: Outline) -> Room:
         for z in (case["neck.heel_edge"], height_at(case, x=guess, rise=0.0)):
             x = _last_common(case, around, heel, z=z, mouth=mouth)
             big_x = seated.x0 + x * seated.cos - z * seated.sin
-            best = _smaller(best, Room((around.side(big_x) - heel.side(x)) * k, x, z))
+            best = lesser(best, Room((around.side(big_x) - heel.side(x)) * k, x, z))
     assert best is not None  # noqa: S101  (the loops above run)
     return best
 
@@ -68,13 +69,6 @@ def _last_common(case: Case, around: Outline, heel: Outline, *, z: Array, mouth:
     edge = -case["pocket.length"] if mouth else around.meet + wall_shift(case, z=z)
     x = (edge - seated.x0 + z * seated.sin) / seated.cos
     return np.maximum(x, -case["neck.heel_length"]) if mouth else np.minimum(x, heel.meet)
-
-
-def _smaller(best: Room | None, other: Room) -> Room:
-    if best is None:
-        return other
-    less = other.value < best.value
-    return Room(*(np.where(less, b, a) for a, b in zip(best, other, strict=True)))
 
 
 def wall_shift(case: Case, *, z: Array) -> Array:
@@ -96,7 +90,7 @@ def end_room(case: Case, *, around: Outline, levels: tuple[Array, Array], leanin
     best: Room | None = None
     for z, level in zip(levels, (False, True), strict=True):
         found = _end_room_at(case, around, z=z, level=level, leaning=leaning)
-        best = _smaller(best, Room(found, np.zeros(()), z))
+        best = lesser(best, Room(found, np.zeros(()), z))
     assert best is not None  # noqa: S101  (there are two levels)
     return best
 
@@ -112,7 +106,7 @@ def _end_room_at(case: Case, around: Outline, *, z: Array, level: bool, leaning:
     slant = seated.cos
     if level:
         glue = case["neck.glue_line"]
-        at_corner = np.clip(z - x * seated.sin / seated.cos, case["neck.heel_edge"], glue)
+        at_corner = within(z - x * seated.sin / seated.cos, case["neck.heel_edge"], glue)
         z, level_there = np.where(z < glue, at_corner, z), z < glue
         # An upright corner cut level looks longer along X, one cut square to itself shorter.
         slant = np.where(level_there, 1 / seated.cos, seated.cos)
@@ -122,8 +116,8 @@ def _end_room_at(case: Case, around: Outline, *, z: Array, level: bool, leaning:
     right = right * lean + around.end - around.arc_x
     squeeze = slant * lean
     px, py = (right, y) if is_round else _farthest_on_arc(right, y, heel.radius, squeeze)
-    away = np.hypot(px, py)
-    corner = (around.radius - away) * away / np.hypot(px * lean, py)
+    away = distance(px, py)
+    corner = (around.radius - away) * away / distance(px * lean, py)
     return np.minimum(apex, corner)
 
 
@@ -140,10 +134,10 @@ def _farthest_on_arc(x: Array, y: Array, radius: Array, squeeze: Array) -> tuple
 
     Two steps toward the farthest point: what is left is below 1e-4 for slants below 10°.
     """
-    away = np.hypot(squeeze * x, y)
+    away = distance(squeeze * x, y)
     nx, ny = squeeze * x / away, y / away
     px, py = x + radius * squeeze * nx, y + radius * ny
-    away = np.hypot(squeeze * px, py)
+    away = distance(squeeze * px, py)
     return x + radius * squeeze * squeeze * px / away, y + radius * py / away
 
 
@@ -197,7 +191,12 @@ def bottom_corner(case: Case) -> Array:
     return corner_room(case, around=pocket_outline(case), z=0.0, leaning=True, heel=bottom)
 
 
-def place(case: Case, found: Room, *, y: Array) -> tuple[Array, Array, Array]:
-    """Body-frame point of a room found in the neck frame."""
-    big_x, big_z = case.seated.to_body(x=found.x, z=found.z)
+def place(
+    case: Case, found: tuple[Array, Array, Array], *, y: Array
+) -> tuple[Array, Array, Array] | None:
+    """Body-frame point of a room found in the neck frame; None for many jobs, see ``lesser``."""
+    _, x, z = found
+    if x is None:
+        return None
+    big_x, big_z = case.seated.to_body(x=x, z=z)
     return big_x, y, big_z

@@ -11,11 +11,12 @@ from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
 
-from ..job.arrays import Array
+from ..job.arrays import Array, pick
 from .board_edge import Level, Stretch
 from .board_low import bound_levels
 from .cutout import Wall, straight_sides
 from .dips import dip
+from .lesser import lesser
 from .outline import pocket_outline
 
 if TYPE_CHECKING:
@@ -26,7 +27,10 @@ FLUSH = 0.0075
 
 
 class Sunk(NamedTuple):
-    """Least plan room [mm], infinite where nothing sinks, and the body-frame X, Y, Z of it."""
+    """Least plan room [mm], infinite where nothing sinks, and the body-frame X, Y, Z of it.
+
+    The place is None for many jobs, see ``lesser``.
+    """
 
     value: Array
     x: Array
@@ -42,7 +46,7 @@ def around_board(case: Case) -> Sunk:
     plate's top. Negative: the fretboard is as much too wide on each side.
     """
     found = _beside(case, case.once(_pocket_sides), rise=case["finish.top"])
-    return _smaller(found, case.once(board_in_cutout)) if case.plate_there else found
+    return lesser(found, case.once(board_in_cutout)) if case.plate_there else found
 
 
 def board_in_cutout(case: Case) -> Sunk:
@@ -63,7 +67,7 @@ def _beside(case: Case, walls: tuple[Wall, ...], *, rise: Array) -> Sunk:
         sunk = dip(case, foot=level.foot, edge=level.edge, rise=rise - FLUSH)
         low, high = np.maximum(sunk.first, level.low), np.minimum(sunk.last, level.high)
         for wall in walls:
-            best = _smaller(best, _least(case, wall, level, low=low, high=high))
+            best = lesser(best, _least(case, wall, level, low=low, high=high))
     assert best is not None  # noqa: S101  (a fretboard has a level, a pocket has sides)
     return best
 
@@ -75,13 +79,6 @@ def _least(case: Case, wall: Wall, level: Level, *, low: Array, high: Array) -> 
     if not np.any(there):
         return Sunk(np.full(np.shape(there), np.inf), 0.0, 0.0, 0.0)
     spare, rate = wall.half - level.edge.half, wall.taper - level.edge.taper
-    x = np.where(there, np.where(rate < 0, last, first), 0.0)
-    room = np.where(there, (spare + rate * x) / np.sqrt(1 + np.square(wall.taper)), np.inf)
+    x = pick(there, pick(rate < 0, last, first), 0.0)
+    room = pick(there, (spare + rate * x) / np.sqrt(1 + np.square(wall.taper)), np.inf)
     return Sunk(room, x, level.edge.at(x), level.foot + x * case.seated.tan)
-
-
-def _smaller(best: Sunk | None, other: Sunk) -> Sunk:
-    if best is None:
-        return other
-    less = other.value < best.value
-    return Sunk(*(np.where(less, b, a) for a, b in zip(best, other, strict=True)))

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from ..job.arrays import Array, FloatArray
+from ..job.arrays import Array, FloatArray, pick
 from .case import Case
 from .check import Check, Gravity
 from .reading import Reading
@@ -26,17 +26,17 @@ def margin(check: Check, case: Case, *, value: Array) -> Array:
     met by parts that touch.
     """
     value = np.asarray(value, dtype=float)
-    room = np.full(value.shape, np.inf)
+    room: Array = np.inf
     low, high = check.limit(case, "low"), check.limit(case, "high")
     if low is not None:
         under = value - np.asarray(low, dtype=float)
         if check.contact:
             touching = (np.abs(value) <= TOUCH) & (np.asarray(low, dtype=float) <= 0)
-            under = np.where(touching, np.maximum(under, 0.0), under)
-        room = np.minimum(room, under)
+            under = pick(touching, np.maximum(under, 0.0), under)
+        room = under
     if high is not None:
         room = np.minimum(room, np.asarray(high, dtype=float) - value)
-    return room
+    return np.broadcast_to(room, np.broadcast_shapes(np.shape(room), value.shape))
 
 
 @dataclass(frozen=True)
@@ -58,25 +58,28 @@ class Verdicts:
 def judge_many(case: Case, *, checks: Sequence[Check], count: int) -> Verdicts:
     """Judge ``count`` joints by closed forms; ``case`` holds scalars and arrays of (count,)."""
     worst = np.full(count, np.inf)
-    binding = np.full(count, -1, dtype=np.int16)
+    binding = np.zeros(count, dtype=np.int16)  # one more than the index: 0 for none
     unknown = np.zeros(count, dtype=bool)
     for index, check in enumerate(checks):
         if check.read is None or check.gravity is Gravity.TELLS:
             continue
         reading = check.read(case)
         unknown |= np.asarray(reading.applies) & ~np.asarray(reading.known)
-        relative = _counted_margin(check, case, reading) / check.span
+        relative = _counted_margin(check, case, reading)
         smaller = relative < worst
-        np.copyto(worst, relative, where=smaller)
-        binding[smaller] = index
+        np.fmin(worst, relative, out=worst)
+        # The later index is the larger one, and nothing is larger than nothing.
+        np.maximum(binding, smaller * np.int16(index + 1), out=binding)
     return Verdicts(
-        fits=(worst >= -ROUNDING) & ~unknown, worst=worst, binding=binding, unknown=unknown
+        fits=(worst >= -ROUNDING) & ~unknown, worst=worst, binding=binding - 1, unknown=unknown
     )
 
 
 def _counted_margin(check: Check, case: Case, reading: Reading) -> Array:
+    """Margin over span where the demand applies and is known, infinite elsewhere."""
     room = margin(check, case, value=reading.value)
+    relative = room if check.span == 1 else room / check.span
     counts = np.asarray(reading.applies) & np.asarray(reading.known)
-    if counts.ndim == 0:
-        return room if counts else np.inf
-    return np.where(counts, room, np.inf)
+    if counts.all():
+        return relative
+    return pick(counts, relative, np.inf)

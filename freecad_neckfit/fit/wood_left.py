@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..job.arrays import Array, along
+from ..job.arrays import Array, along, difference, distance, within
 from ..job.parameters import ROLES
 from .outline import pocket_side
 
@@ -25,7 +25,7 @@ def floor_height(case: Case, *, x: Array) -> Array:
 def back_height(case: Case, *, x: Array) -> Array:
     """Z [mm] of the body's back at body-frame X, heel contour included."""
     share = 1 - (x + case["pocket.length"]) / case["body.contour_length"]
-    return case["body.contour_depth"] * np.clip(share, 0.0, 1.0) - case["body.thickness"]
+    return case["body.contour_depth"] * within(share, 0.0, 1.0) - case["body.thickness"]
 
 
 def under_floor(case: Case) -> tuple[Array, Array]:
@@ -66,8 +66,8 @@ def seats_on_back(case: Case) -> Array:
     """Z [mm] of the back at each screw, heel contour included; screws on the last axis."""
     length = along(case["body.contour_length"])
     share = 1 - (case["screw.x"] + along(case["pocket.length"])) / length
-    contour = along(case["body.contour_depth"]) * np.clip(share, 0.0, 1.0)
-    return contour - along(case["body.thickness"])
+    contour = along(case["body.contour_depth"]) * within(share, 0.0, 1.0)
+    return difference(contour, along(case["body.thickness"]))
 
 
 def wall(case: Case, *, side: str) -> tuple[Array, Array]:
@@ -106,5 +106,5 @@ def webs(case: Case) -> Array:
     wide = along(np.maximum(case["pocket.width_end"], case["pocket.width_mouth"])) / 2
     ahead = np.maximum(x - half_length, along(-np.asarray(case["pocket.length"])) - x - half_length)
     aside = y - half_width - wide
-    apart = np.hypot(np.maximum(ahead, 0.0), np.maximum(aside, 0.0))
+    apart = distance(np.maximum(ahead, 0.0), np.maximum(aside, 0.0))
     return np.where(apart > 0, apart, np.maximum(ahead, aside))

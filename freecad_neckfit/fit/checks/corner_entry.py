@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
+from ...job.arrays import Array
 from ...job.quantity import Kind
 from ..case import Case
 from ..check import Check, Gravity
@@ -11,6 +12,7 @@ from ..outline import heel_outline
 from ..reading import Reading
 from ..reads_joint import PLANS
 from ..sides import pocket_corner
+from ..strings import is_few
 
 
 def read(case: Case) -> Reading:
@@ -21,13 +23,15 @@ def read(case: Case) -> Reading:
     """
     if case["pocket.end_shape"] == "round":
         return Reading.absent("a round pocket has no corners: see the end clearance")
-    heel, seated = case.once(heel_outline), case.seated
+    room = case.once(pocket_corner)
+    return Reading(value=room, place=_place(case) if is_few((room,)) else None)
+
+
+def _place(case: Case) -> tuple[Array, Array, Array]:
+    heel = case.once(heel_outline)
     x = np.minimum(heel.arc_x, heel.meet) if case["neck.heel_end"] == "square" else heel.meet
-    big_x, big_z = seated.to_body(x=x, z=case["neck.heel_edge"])
-    return Reading(
-        value=case.once(pocket_corner),
-        place=(big_x, case.treble_sign * heel.side(x), big_z),
-    )
+    big_x, big_z = case.seated.to_body(x=x, z=case["neck.heel_edge"])
+    return big_x, case.treble_sign * heel.side(x), big_z
 
 
 CHECK = Check(

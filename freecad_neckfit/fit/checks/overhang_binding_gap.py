@@ -8,6 +8,7 @@ from ...job.quantity import Kind
 from ..board_low import binding_room
 from ..case import Case
 from ..check import Check, Gravity
+from ..lesser import place_of
 from ..reading import Reading
 from ..reads import together
 from ..reads_joint import BINDING, COVER, OVER_TOP
@@ -27,7 +28,7 @@ def read(case: Case) -> Reading:
         value=found.room,
         applies=bound & np.isfinite(found.room),
         because="the fretboard has no binding over top or plate",
-        place=(found.x, found.y * case.treble_sign, found.z),
+        place=place_of(case, found),
     )
 
 

@@ -8,6 +8,7 @@ from ...job.quantity import Kind
 from ..board_low import beside_pocket
 from ..case import Case
 from ..check import Check, Gravity
+from ..lesser import place_of
 from ..reading import Reading
 from ..reads import together
 from ..reads_joint import COVER, OVER_TOP
@@ -23,7 +24,7 @@ def read(case: Case) -> Reading:
         value=found.room,
         applies=np.isfinite(found.room),
         because="the fretboard stands nowhere over the top before the end wall",
-        place=(found.x, found.y * case.treble_sign, found.z),
+        place=place_of(case, found),
     )
 
 

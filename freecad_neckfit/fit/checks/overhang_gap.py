@@ -8,6 +8,7 @@ from ...job.quantity import Kind
 from ..board_low import overhang_room
 from ..case import Case
 from ..check import Check, Excess, Gravity
+from ..lesser import place_of
 from ..reading import Reading
 from ..reads import together
 from ..reads_joint import COVER, OVER_TOP
@@ -25,7 +26,7 @@ def read(case: Case) -> Reading:
         # A fretboard that ends on a leaning heel can pass X = 0 with its end face alone.
         applies=(case.overhang_end[0] > 0) & np.isfinite(found.room),
         because="the fretboard does not reach past the pocket's end wall",
-        place=(found.x, found.y * case.treble_sign, found.z),
+        place=place_of(case, found),
     )
 
 

@@ -7,6 +7,7 @@ import numpy as np
 from ...job.quantity import Kind
 from ..case import Case
 from ..check import Check, Gravity
+from ..lesser import place_of
 from ..reading import Reading
 from ..reads import together
 from ..reads_joint import BINDING, COVER, OVER_TOP
@@ -24,7 +25,7 @@ def read(case: Case) -> Reading:
         value=found.value,
         applies=np.isfinite(found.value),
         because="the fretboard nowhere sinks below the top or the plate",
-        place=(found.x, found.y * case.treble_sign, found.z),
+        place=place_of(case, found),
     )
 
 

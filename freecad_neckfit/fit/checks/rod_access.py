@@ -11,6 +11,7 @@ from ..reading import Reading
 from ..reads import together
 from ..reads_joint import COVER, OVER_TOP, PICKUP
 from ..rod_tool import tool_room
+from ..sides import place
 
 
 def read(case: Case) -> Reading:
@@ -18,12 +19,11 @@ def read(case: Case) -> Reading:
     if case["neck.rod"] != "heel":
         return Reading.absent("no truss rod is adjusted at the heel")
     found = case.once(tool_room)
-    big_x, big_z = case.seated.to_body(x=found.x, z=found.z)
     return Reading(
         value=found.room,
         applies=np.isfinite(found.room),
         because="the tool's path ends before the end wall",
-        place=(big_x, 0.0, big_z),
+        place=place(case, found, y=0.0),
     )
 
 

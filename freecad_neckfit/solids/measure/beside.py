@@ -61,7 +61,8 @@ def _under_tool(context: Context) -> list[tuple[str, Facets, float]]:
 
 
 def _board(context: Context) -> Facets:
-    found = [context.near(n, context.neck_bounds) for n in BOARD if context.has(n)]
+    # The top's edges are also its end's and its sides'.
+    found = [context.near(n, context.neck_bounds, tops=False) for n in BOARD if context.has(n)]
     return joined(found)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
@@ -89,14 +90,14 @@ class BodyFaces:
                    frozenset(bottoms), normals)  # fmt: skip
 
 
-def normals_of(face: Any) -> FloatArray:
-    """Normals out of the material at the corners and the middle of a face's parameter range."""
+def normals_of(face: Any, *, steps: Sequence[float] = (0.01, 0.5, 0.99)) -> FloatArray:
+    """Normals out of the material at these shares of a face's parameter ranges; one of a plane."""
     u0, u1, v0, v1 = face.ParameterRange
     if type(face.Surface).__name__ == "Plane":
         spots = [(u0, v0)]
     else:
         spots = [(u0 + (u1 - u0) * a, v0 + (v1 - v0) * b)
-                 for a in (0.01, 0.5, 0.99) for b in (0.01, 0.5, 0.99)]  # fmt: skip
+                 for a in steps for b in steps]  # fmt: skip
     found = [face.normalAt(u, v) for u, v in spots]
     return np.array([(n.x, n.y, n.z) for n in found])
 

@@ -9,10 +9,12 @@ from typing import Any
 import numpy as np
 
 from ...job.arrays import FloatArray
-from .body_faces import BodyFaces
+from ..recognise.kinds import Flat, kind_of
+from .body_faces import BodyFaces, normals_of
 from .crowns import Strings, read_strings
 from .facets import EMPTY, STRAIGHT, Facets, accuracy, facets_of, joined
 from .failures import NotFound
+from .heel_walls import outer_walls
 from .neck_frame import NeckFrame
 from .surfaces import height_on
 
@@ -52,6 +54,7 @@ class Context:
         self._facets: dict[tuple[str, int, Bounds | None], Facets] = {}
         self._planes: dict[str, FloatArray] = {}
         self._boxes: dict[str, FloatArray] = {}
+        self._rises: dict[tuple[str, int], tuple[float, float]] = {}
 
     def has(self, name: str) -> bool:
         """Whether the part is fitted. Raises NotFound for one that was not told apart."""
@@ -98,7 +101,7 @@ class Context:
         return self._facets[key]
 
     def planes(self, name: str) -> FloatArray:
-        """(n, 3) normals of a part's plane faces; NaN for curved ones."""
+        """(n, 3) normals of a part's plane faces, free-form ones too; NaN for curved ones."""
         if name not in self._planes:
             self._planes[name] = np.array([_plane_normal(f) for f in self.faces(name)])
         return self._planes[name]
@@ -113,13 +116,29 @@ class Context:
         hit &= (box[:, 1] <= bounds[3]) & (box[:, 4] >= bounds[2])
         if sign:
             hit &= ~(sign * self.planes(name)[:, 2] < 1e-12)
-        return [int(i) for i in np.flatnonzero(hit)]
+        near = [int(i) for i in np.flatnonzero(hit)]
+        return [i for i in near if not sign or self._may_look(name, i, sign)]
 
-    def near(self, name: str, bounds: Bounds, *, sign: int = 0) -> Facets:
+    def _may_look(self, name: str, index: int, sign: int) -> bool:
+        """Whether a face may look up (1) or down (-1): the tops of frets need no triangles below.
+
+        A curved face of which no normal looked at comes near to level looks one way only.
+        """
+        key = (name, index)
+        if key not in self._rises:
+            flat = not np.isnan(self.planes(name)[index, 2])
+            face = self.faces(name)[index]
+            normals = self.planes(name)[[index]] if flat else normals_of(face, steps=LOOKS)
+            self._rises[key] = float(normals[:, 2].min()), float(normals[:, 2].max())
+        least, most = self._rises[key]
+        return bool(most > -LEANS) if sign > 0 else bool(least < LEANS)
+
+    def near(self, name: str, bounds: Bounds, *, sign: int = 0, tops: bool = True) -> Facets:
         """Triangles of a part that reach into a rectangle of the plan; none if it is not fitted.
 
-        With a ``sign`` only those that look up (1) or down (-1). Faces much wider than the
-        rectangle are cut to it first: triangulating them as a whole costs more.
+        With a ``sign`` only those that look up (1) or down (-1); without ``tops`` none of faces
+        that look up. Faces much wider than the rectangle are cut to it first: triangulating them
+        as a whole costs more.
         """
         if not self.has(name):
             return EMPTY
@@ -130,6 +149,7 @@ class Context:
         found = joined([
             self._face(name, i, window if _is_wide(box[i], bounds) else None)
             for i in self.near_faces(name, bounds, sign=sign)
+            if tops or self._may_look(name, i, -1)
         ])  # fmt: skip
         low, high = found.points.min(axis=1), found.points.max(axis=1)
         hit = (low[:, 0] <= bounds[1]) & (high[:, 0] >= bounds[0])
@@ -141,6 +161,11 @@ class Context:
     def frame(self) -> NeckFrame:
         """The neck frame as the heel lies in the body frame."""
         return NeckFrame.read(self.facets("heel"))
+
+    @cached_property
+    def heel_walls(self) -> Facets:
+        """The heel's sides, end and corners, without holes, slots and broken edges."""
+        return outer_walls(self.facets("heel"), self.frame.up)
 
     @cached_property
     def body_faces(self) -> BodyFaces:
@@ -201,6 +226,12 @@ class Context:
         return self.near("plate", self.neck_bounds, sign=1)
 
 
+FREE = ("BSplineSurface", "BezierSurface", "SurfaceOfExtrusion")
+"""Kinds of surfaces that may be planes in truth: other programs write every face so."""
+LOOKS = (0.01, 0.25, 0.5, 0.75, 0.99)
+"""Shares of a curved face's parameters at which its normals are looked at."""
+LEANS = 0.1
+"""Z of a normal that is still near to level."""
 WIDE = 30.0
 """A face that reaches farther than this [mm] beyond a rectangle is cut to it."""
 
@@ -235,10 +266,12 @@ def _cropped(face: Any, bounds: Bounds) -> list[Any]:
 
 
 def _plane_normal(face: Any) -> tuple[float, float, float]:
-    if type(face.Surface).__name__ != "Plane":
-        return (np.nan, np.nan, np.nan)
-    n = face.normalAt(0, 0)
-    return float(n.x), float(n.y), float(n.z)
+    if type(face.Surface).__name__ == "Plane":
+        n = face.normalAt(0, 0)
+        return float(n.x), float(n.y), float(n.z)
+    kind = kind_of(face) if type(face.Surface).__name__ in FREE else None
+    x, y, z = kind.normal if isinstance(kind, Flat) else (np.nan, np.nan, np.nan)
+    return float(x), float(y), float(z)
 
 
 def _middle(face: Any) -> tuple[float, float]:

@@ -179,7 +179,7 @@ def top_string(context: Context) -> Measured:
     Midway from the fretboard's end to the saddles unless the place is stated.
     """
     s, points, v = context.strings, rests(context), context.values
-    board = context.near("fretboard", context.neck_bounds).points
+    board = context.near("fretboard", context.neck_bounds, tops=False).points
     if not len(board):
         raise NotFound("the fretboard does not lie over the body")
     stated = v.get("strings.hand")
@@ -213,7 +213,7 @@ def _over_plate(context: Context) -> list[Measured]:
     if not context.has("plate"):
         return []
     plate = _plate_along(context)
-    end = float(context.near("fretboard", context.neck_bounds).points[:, :, 0].max())
+    end = float(context.near("fretboard", context.neck_bounds, tops=False).points[:, :, 0].max())
     open_plate = plate.clipped(axis=0, at=end, above=True)
     found = []
     for start, stop in zip(*_last_fretted(context), strict=True):

@@ -8,6 +8,10 @@ NECKFIT_CACHE=${NECKFIT_CACHE:-${XDG_CACHE_HOME:-${HOME:-/root}/.cache}/neckfit}
 # xvfb and xauth give GUI tests a screen; ezdxf reads and writes DXF; numpy comes with FreeCAD.
 RUN_PACKAGES=(freecad python3 python3-numpy python3-ezdxf)
 TEST_PACKAGES=("${RUN_PACKAGES[@]}" python3-venv xvfb xauth ca-certificates)
+# The report is looked at in a browser, once: it is the same on every FreeCAD, so the folders of
+# the others do without.
+BROWSER=(chromium)
+[[ ! ${NECKFIT_IN_SUITE:-} ]] || BROWSER=()
 
 say() { printf 'neckfit: %s\n' "$*" >&2; }
 

@@ -3,7 +3,7 @@
 # Set TEST_ENVIRONMENT and FREECAD_VERSION; install and build what is lacking.
 make_test_environment() {
     # Whoever names another FreeCAD looks after it; the distribution's is installed.
-    [[ ${NECKFIT_FREECAD_PYTHON:-} ]] || install "${TEST_PACKAGES[@]}"
+    [[ ${NECKFIT_FREECAD_PYTHON:-} ]] || install "${TEST_PACKAGES[@]}" "${BROWSER[@]}"
     find_python
     local numpy key
     numpy=$("$FREECAD_PYTHON" -c 'import numpy; print(numpy.__version__)') ||

@@ -115,5 +115,6 @@ enter_suite() {
         exec chroot "$@"' in-suite \
         "$root" env -i HOME=/root LANG=C.UTF-8 TERM="${TERM:-dumb}" \
         PATH=/usr/local/sbin:/usr/local/bin:/usr/sbin:/usr/bin:/sbin:/bin \
-        ${CI:+CI="$CI"} NECKFIT_CACHE=/cache "${settings[@]}" bash /neckfit/tests/run "$@"
+        ${CI:+CI="$CI"} NECKFIT_CACHE=/cache NECKFIT_IN_SUITE=yes "${settings[@]}" \
+        bash /neckfit/tests/run "$@"
 }

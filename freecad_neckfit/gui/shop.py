@@ -2,40 +2,45 @@
 
 from __future__ import annotations
 
-import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
+from dataclasses import replace as replaced
 from pathlib import Path
 from typing import Any
 
 import FreeCADGui
 from PySide import QtCore, QtGui
 
-from ..features.assemblies import assembly_of, job_of, outline_of
-from ..features.gather import joint_stated
+from ..features.assemblies import assembly_of, outline_of
 from ..features.read_property import units_of
+from ..features.transfer import job_file_of
+from ..job.joint import JobFile
+from ..job.possible import refuse_impossible
 from ..job.quantity import Units
 from ..run.chain import check_values
 from ..sheets.drawing import draw
 from ..sheets.joint import Joint
-from ..sheets.package import Extras, Progress, Wish, write_package
+from ..sheets.package import Progress, Wish, write_package
 from ..sheets.paper import A3, ANSI_B, Title
-from ..sheets.report.content import Picture
-from ..sheets.report.decided import decided_sections
+from ..sheets.prepare import extras_of
 from ..sheets.techdraw import add_page
+from .scene_pictures import scene_pictures
 from .translate import tr
 
-PICTURE_SIZE = (1600, 1000)
-"""Width and height [pixel] of the picture in the report."""
+
+def job_of(joint: Any) -> JobFile:
+    """The joint with its own limits and its options. Raises BadInput as a check does."""
+    folder = Path(joint.Document.FileName or Path.home() / "joint").parent
+    job = job_file_of(joint, folder / f"{joint.Label}.toml")
+    refuse_impossible(job.base.values, job.base.name)
+    return job
 
 
-def sheets_joint(joint: Any) -> Joint:
+def sheets_joint(joint: Any, job: JobFile) -> Joint:
     """The joint, judged on the solids that the document shows. Raises BadInput as a check does."""
-    stated = joint_stated(joint)
-    job = job_of(joint, stated)
-    units = units_of(joint)
-    result = check_values(stated, name=job.name, units=units, assembly=assembly_of(joint))
-    return Joint(job, result, outline_of(job), units)
+    base, units = job.base, units_of(joint)
+    result = check_values(base.stated, name=base.name, units=units, assembly=assembly_of(joint))
+    return Joint(base, result, outline_of(base), units)
 
 
 def write(joint: Any, folder: str, *, replace: bool = False) -> list[str]:
@@ -45,10 +50,11 @@ def write(joint: Any, folder: str, *, replace: bool = False) -> list[str]:
     folder in the way, Misprint where a sheet would not say what the solids measure; nothing is
     written then.
     """
-    pictures = view_pictures()
+    pictures = scene_pictures(joint)
     with progress_shown(tr("Package for the shop")) as progress:
-        made = sheets_joint(joint)
-        extras = Extras(pictures=pictures, sections=decided_sections(made))
+        job = job_of(joint)
+        made = sheets_joint(joint, job)
+        extras = replaced(extras_of(job, made), pictures=pictures)
         paths = write_package(
             made,
             Path(folder),
@@ -64,23 +70,9 @@ def draw_page(joint: Any) -> Any:
 
     Raises KernelFailure where FreeCAD does not draw a view, Misprint where a dimension differs.
     """
-    made = sheets_joint(joint)
+    made = sheets_joint(joint, job_of(joint))
     paper = A3 if made.units is Units.MM else ANSI_B
     return add_page(joint.Document, draw(made, paper, title=Title()))
-
-
-def view_pictures() -> list[Picture]:
-    """What the 3D view shows, where one is open in front."""
-    shown = FreeCADGui.ActiveDocument
-    view = None if shown is None else shown.ActiveView
-    if view is None or not hasattr(view, "saveImage"):
-        return []
-    with tempfile.TemporaryDirectory(prefix="neckfit-") as folder:
-        path = Path(folder, "view.png")
-        view.saveImage(str(path), *PICTURE_SIZE, "White")
-        if not path.is_file():
-            return []
-        return [Picture(tr("The joint in the 3D view"), png=path.read_bytes())]
 
 
 @contextmanager

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from .helvetica import printable, width, wrapped
-from .ink import Item, Page, Pen, Round, Spot, Stroke, Words
+from .ink import Item, Page, Pen, Raster, Spot, Words, moved
 
 LEAD = 1.7
 """Distance of lines in heights of capitals."""
@@ -66,9 +66,9 @@ class Flow:
         """The page that is being written."""
         return self.pages[-1]
 
-    def heading(self, text: str, *, size: float = 3.5) -> None:
-        """A heading, kept with at least three lines of what follows."""
-        self._room(size * LEAD + 4 * self.size * LEAD + 2)
+    def heading(self, text: str, *, size: float = 3.5, keep: float = 0.0) -> None:
+        """A heading, kept with three lines or ``keep`` [mm] of what follows."""
+        self._room(size * LEAD + max(4 * self.size * LEAD, keep + 2) + 2)
         self.space(2.0)
         for line in wrapped(text, limit=self.wide, height=size, bold=True):
             self._line(line, size=size, bold=True)
@@ -94,17 +94,20 @@ class Flow:
     def table(
         self, head: Sequence[str], rows: Sequence[Sequence[Cell]], shares: Sequence[float]
     ) -> None:
-        """A table; ``shares`` are the columns' parts of the width. The head is repeated."""
+        """A table; ``shares`` are the columns' parts of the width.
+
+        The head, which may be empty, is repeated on every page, and stands on none without a row.
+        """
         edges = [self.left]
         for share in shares:
             edges.append(edges[-1] + self.wide * share / sum(shares))
-        self._row([Cell(h, bold=True) for h in head], edges)
-        for row in rows:
-            before = len(self.pages)
-            self._room(self._row_height(row, edges))
-            if len(self.pages) > before:
-                self._row([Cell(h, bold=True) for h in head], edges)
-            self._row(row, edges)
+        heads = [[Cell(h, bold=True) for h in head]] if head else []
+        for i, row in enumerate(rows):
+            begins = i == 0 or not self._has_room(self._row_height(row, edges))
+            together = [*heads, row] if begins else [row]
+            self._room(sum(self._row_height(r, edges) for r in together))
+            for one in together:
+                self._row(one, edges)
         self.space(1.5)
 
     def picture(self, items: Sequence[Item], size: Spot) -> None:
@@ -112,7 +115,16 @@ class Flow:
         shrink = min(1.0, self.wide / size[0])
         self._room(size[1] * shrink + 2)
         self.y -= size[1] * shrink
-        self.page.add(*(_moved(item, (self.left, self.y), shrink) for item in items))
+        at = self.left, self.y
+        self.page.add(*(moved(item, at, shrink=shrink) for item in items))
+        self.space(2.0)
+
+    def raster(self, png: bytes, *, shape: float) -> None:
+        """A picture of pixels over the whole width; ``shape``: its height over its width."""
+        high = self.wide * shape
+        self._room(high + 4)
+        self.y -= high + 2
+        self.page.rasters.append(Raster((self.left, self.y), self.wide, high, png))
         self.space(2.0)
 
     def keep(self, lines: int) -> None:
@@ -154,8 +166,11 @@ class Flow:
         self.y -= size * LEAD
         self.page.add(Words((self.left + indent, self.y + 0.6), text, size, bold=bold))
 
+    def _has_room(self, mm: float) -> bool:
+        return self.y - mm >= self.sheet.margin + 4
+
     def _room(self, mm: float) -> None:
-        if self.y - mm < self.sheet.margin + 4:
+        if not self._has_room(mm):
             self._new_page()
 
     def _new_page(self) -> None:
@@ -172,18 +187,3 @@ class Flow:
             at = self.sheet.width / 2, self.sheet.margin - 4
             page.add(Words(at, words, 2.5, "middle", colour="#444444"))
         return self.pages
-
-
-def _moved(item: Item, by: Spot, shrink: float) -> Item:
-    def at(spot: Spot) -> Spot:
-        return spot[0] * shrink + by[0], spot[1] * shrink + by[1]
-
-    if isinstance(item, Words):
-        return Words(
-            at(item.at), item.text, item.height * shrink, item.anchor, item.turn, item.key,
-            item.bold, item.colour,
-        )  # fmt: skip
-    if isinstance(item, Round):
-        return Round(at(item.centre), item.radius * shrink, item.start, item.sweep, item.pen)
-    points = tuple(at(p) for p in item.points)
-    return Stroke(points, item.pen, item.closed, item.fill, item.colour)

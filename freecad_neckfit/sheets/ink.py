@@ -8,7 +8,7 @@ from __future__ import annotations
 import enum
 import math
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from decimal import ROUND_HALF_EVEN, Decimal
 
 Spot = tuple[float, float]
@@ -55,13 +55,29 @@ _LOOKS: dict[Pen, tuple[float, tuple[float, ...]]] = {
 
 @dataclass(frozen=True)
 class Stroke:
-    """A polyline, possibly closed and filled with a colour (#rrggbb)."""
+    """A polyline, possibly closed and filled with a colour (#rrggbb).
+
+    ``wide``, ``broken``: a width and dashes [mm] of its own, where a chart has other lines than a
+    drawing's pens; None for the pen's.
+    """
 
     points: tuple[Spot, ...]
     pen: Pen = Pen.OUTLINE
     closed: bool = False
     fill: str = ""
     colour: str = BLACK
+    wide: float | None = None
+    broken: tuple[float, ...] | None = None
+
+    @property
+    def width(self) -> float:
+        """Line width [mm]."""
+        return self.pen.width if self.wide is None else self.wide
+
+    @property
+    def dashes(self) -> tuple[float, ...]:
+        """Drawn, left out, drawn, ... [mm]; empty for a solid line."""
+        return self.pen.dashes if self.broken is None else self.broken
 
 
 @dataclass(frozen=True)
@@ -73,6 +89,16 @@ class Round:
     start: float = 0.0
     sweep: float = 360.0
     pen: Pen = Pen.OUTLINE
+
+    @property
+    def width(self) -> float:
+        """Line width [mm]."""
+        return self.pen.width
+
+    @property
+    def dashes(self) -> tuple[float, ...]:
+        """Drawn, left out, drawn, ... [mm]; empty for a solid line."""
+        return self.pen.dashes
 
     def at(self, degrees: float) -> Spot:
         """The point at an angle."""
@@ -104,6 +130,16 @@ class Words:
 Item = Stroke | Round | Words
 
 
+@dataclass(frozen=True)
+class Raster:
+    """A picture of pixels (PNG) from its lower left corner ``at``, so wide and high [mm]."""
+
+    at: Spot
+    width: float
+    height: float
+    png: bytes
+
+
 @dataclass
 class Page:
     """A sheet of paper [mm] and what is on it."""
@@ -112,6 +148,8 @@ class Page:
     height: float
     title: str = ""
     items: list[Item] = field(default_factory=list)
+    rasters: list[Raster] = field(default_factory=list)
+    """Pictures of pixels; the PDF writer alone prints them, under everything else."""
 
     def add(self, *items: Item) -> None:
         """Put ink on the page."""
@@ -130,6 +168,19 @@ class Page:
     def words(self) -> list[Words]:
         """All text on the page."""
         return [item for item in self.items if isinstance(item, Words)]
+
+
+def moved(item: Item, by: Spot, *, shrink: float = 1.0) -> Item:
+    """An item made smaller about the origin and then moved; lines keep their widths."""
+
+    def at(spot: Spot) -> Spot:
+        return spot[0] * shrink + by[0], spot[1] * shrink + by[1]
+
+    if isinstance(item, Words):
+        return replace(item, at=at(item.at), height=item.height * shrink)
+    if isinstance(item, Round):
+        return replace(item, centre=at(item.centre), radius=item.radius * shrink)
+    return replace(item, points=tuple(at(p) for p in item.points))
 
 
 def number(value: float, places: int = 3) -> str:

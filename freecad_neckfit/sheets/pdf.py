@@ -7,8 +7,9 @@ import re
 from collections.abc import Sequence
 
 from .helvetica import CAPITALS, encoded, width
-from .ink import Item, Page, Pen, Round, Stroke, Words
+from .ink import BLACK, Item, Page, Raster, Round, Stroke, Words
 from .ink import number as n
+from .png import read_png
 
 POINTS = 72 / 25.4
 """Points in a millimetre."""
@@ -28,16 +29,20 @@ def pdf(pages: Sequence[Page]) -> bytes:
         (font % "Helvetica").encode(),
         (font % "Helvetica-Bold").encode(),
     ]
+    first = 5 + 2 * count  # where the pictures begin
+    rasters = [raster for page in pages for raster in page.rasters]
     for i, page in enumerate(pages):
         ink = _content(page)
         size = f"{n(page.width * POINTS)} {n(page.height * POINTS)}"
         bodies.append(
             (
                 f"<< /Type /Page /Parent 2 0 R /MediaBox [0 0 {size}] /Contents {6 + 2 * i} 0 R "
-                "/Resources << /Font << /F1 3 0 R /F2 4 0 R >> >> >>"
+                f"/Resources << /Font << /F1 3 0 R /F2 4 0 R >>{_pictures(page, first)} >> >>"
             ).encode()
         )
         bodies.append(b"<< /Length %d >>\nstream\n%s\nendstream" % (len(ink), ink))
+        first += len(page.rasters)
+    bodies += [_picture(raster) for raster in rasters]
     info = b"<< /Title (%s) /Creator (NeckFit) >>" % _string(pages[0].title if pages else "")
     return _document([*bodies, info])
 
@@ -58,23 +63,45 @@ def _document(bodies: Sequence[bytes]) -> bytes:
 
 def _content(page: Page) -> bytes:
     head = f"{n(POINTS, 6)} 0 0 {n(POINTS, 6)} 0 0 cm 1 J 1 j".encode()
-    return b"\n".join([head, *(_item(item) for item in page.items)])
+    shown = [
+        f"q {n(r.width)} 0 0 {n(r.height)} {n(r.at[0])} {n(r.at[1])} cm /I{i} Do Q".encode()
+        for i, r in enumerate(page.rasters)
+    ]
+    return b"\n".join([head, *shown, *(_item(item) for item in page.items)])
+
+
+def _pictures(page: Page, first: int) -> str:
+    named = " ".join(f"/I{i} {first + i} 0 R" for i in range(len(page.rasters)))
+    return f" /XObject << {named} >>" if named else ""
+
+
+def _picture(raster: Raster) -> bytes:
+    """A picture as PDF keeps it: PNG's own packing of the pixels is one that PDF knows."""
+    png = read_png(raster.png)
+    head = (
+        f"<< /Type /XObject /Subtype /Image /Width {png.width} /Height {png.height} "
+        "/ColorSpace /DeviceRGB /BitsPerComponent 8 /Filter /FlateDecode /DecodeParms "
+        f"<< /Predictor 15 /Colors 3 /BitsPerComponent 8 /Columns {png.width} >> "
+        f"/Length {len(png.packed)} >>"
+    )
+    return b"%s\nstream\n%s\nendstream" % (head.encode(), png.packed)
 
 
 def _item(item: Item) -> bytes:
     if isinstance(item, Words):
         return _words(item)
     if isinstance(item, Round):
-        return f"{_pen(item.pen)}{_curve(item)} S".encode()
+        return f"{_pen(item)}{_curve(item)} S".encode()
     path = " ".join(
         f"{n(x)} {n(y)} {'l' if i else 'm'}" for i, (x, y) in enumerate(item.points)
     ) + (" h" if item.closed else "")
-    return f"{_pen(item.pen, item.colour)}{_fill(item)}{path} {_paint(item)}".encode()
+    return f"{_pen(item)}{_fill(item)}{path} {_paint(item)}".encode()
 
 
-def _pen(pen: Pen, colour: str = "#000000") -> str:
-    dashes = " ".join(n(d) for d in pen.dashes)
-    return f"{_rgb(colour)} RG {n(pen.width)} w [{dashes}] 0 d "
+def _pen(item: Stroke | Round) -> str:
+    dashes = " ".join(n(d) for d in item.dashes)
+    colour = item.colour if isinstance(item, Stroke) else BLACK
+    return f"{_rgb(colour)} RG {n(item.width)} w [{dashes}] 0 d "
 
 
 def _fill(item: Stroke) -> str:
@@ -82,7 +109,7 @@ def _fill(item: Stroke) -> str:
 
 
 def _paint(item: Stroke) -> str:
-    if item.pen is Pen.NONE:
+    if not item.width:
         return "f" if item.fill else "n"
     return "B" if item.fill else "S"
 

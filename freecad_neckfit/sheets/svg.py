@@ -44,10 +44,10 @@ def _look(item: Stroke | Round) -> str:
     if item.pen is Pen.NONE:
         return f'fill="{fill}"'
     colour = getattr(item, "colour", "#000000")
-    dashes = " ".join(n(d) for d in item.pen.dashes)
+    dashes = " ".join(n(d) for d in item.dashes)
     dashed = f' stroke-dasharray="{dashes}"' if dashes else ""
     return (
-        f'fill="{fill}" stroke="{colour}" stroke-width="{n(item.pen.width)}" '
+        f'fill="{fill}" stroke="{colour}" stroke-width="{n(item.width)}" '
         f'stroke-linecap="round" stroke-linejoin="round"{dashed}'
     )
 

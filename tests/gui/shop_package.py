@@ -22,11 +22,13 @@ def main():
 
 def made():
     from freecad_neckfit import __file__ as package
+    from freecad_neckfit.features.limits import state_limits
     from freecad_neckfit.features.transfer import joint_from_file
 
     document = FreeCAD.newDocument("Shop")
     document.UndoMode = 1
     joint = joint_from_file(document, Path(package).parents[1] / "samples" / "joint.toml")
+    state_limits(joint, "pocket.depth", (-0.07, 0.03))
     document.recompute()
     FreeCADGui.ActiveDocument.ActiveView.viewIsometric()
     FreeCADGui.SendMsgToActiveView("ViewFit")
@@ -47,17 +49,30 @@ def package_seen(joint, document):
     package.pick_parent = lambda: folder
     package.confirm_replacing = lambda _: answers.pop(0)
     before = document.UndoCount
+    camera = camera_now()
     FreeCADGui.runCommand("NeckFit_Package")
     (made,) = folder.iterdir()
     first = (made / "contents.txt").stat().st_mtime_ns
     seen = {"files": sorted(p.name for p in made.iterdir()), "folder": made.name}
-    seen["picture"] = "data:image/png;base64," in (made / "report.html").read_text()
+    report = (made / "report.html").read_text()
+    seen["pictures"] = report.count("data:image/png;base64,")
+    seen["printed pictures"] = (made / "report.pdf").read_bytes().count(b"/Subtype /Image")
+    seen["options"] = "deeper pocket with plate" in report
+    seen["drawing"] = (made / "drawing.svg").read_text()
     FreeCADGui.runCommand("NeckFit_Package")
     seen["kept when refused"] = (made / "contents.txt").stat().st_mtime_ns == first
     FreeCADGui.runCommand("NeckFit_Package")
     seen["replaced when wanted"] = (made / "contents.txt").stat().st_mtime_ns > first
     seen["undo steps"] = document.UndoCount - before
+    seen["camera kept"] = camera_now() == camera
     return seen
+
+
+def camera_now():
+    """Where the camera is, where it looks and how much it sees; not its planes, which follow."""
+    camera = FreeCADGui.ActiveDocument.ActiveView.getCameraNode()
+    numbers = *camera.position.getValue(), *camera.orientation.getValue().getValue()
+    return [round(number, 3) for number in (*numbers, camera.height.getValue())]
 
 
 def page_seen(document, joint):

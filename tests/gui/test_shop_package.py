@@ -17,11 +17,17 @@ def test_both_commands_are_there(told):
     assert told["possible"] == [True, True]
 
 
-def test_the_package_is_written_whole_with_a_picture_of_the_view(told):
+def test_the_package_is_written_whole_with_pictures_of_the_view(told):
     seen = told["package"]
     assert seen["files"] == sorted([*FILES, CONTENTS])
     assert seen["folder"].endswith(" package")
-    assert seen["picture"]
+    assert seen["pictures"] == seen["printed pictures"] == 2
+    assert seen["camera kept"]
+    assert seen["options"]
+
+
+def test_the_drawing_carries_the_documents_own_limits(told):
+    assert "15.50 +0.03/-0.07" in told["package"]["drawing"]
 
 
 def test_a_former_package_goes_only_if_the_designer_says_so(told):

@@ -26,7 +26,7 @@ def report(joint, **more):
 class Tags(HTMLParser):
     """Checks that tags are closed in order, and keeps what was met."""
 
-    VOID = ("meta", "img")
+    VOID = ("meta", "img", "col")
 
     def __init__(self):
         super().__init__()

@@ -14,20 +14,26 @@ ISOMETRIC = (0.424708, 0.17592, 0.339851, 0.820473)
 """Rotation of FreeCAD's isometric view."""
 
 
-def look_at(joint: Any) -> None:
-    """Turn the view to the joint in FreeCAD's isometric direction, near enough to read labels."""
-    camera = _camera(joint.Document)
+def look_at(joint: Any, camera: Any = None) -> None:
+    """Turn the view to the joint in FreeCAD's isometric direction, near enough to read labels.
+
+    ``camera``: another view's than the one in front.
+    """
+    camera = camera or _camera(joint.Document)
     if camera is None:
         return
     camera.orientation = coin.SbRotation(*ISOMETRIC)
-    centre_on(joint, (0.0, 0.0, 0.0))
+    centre_on(joint, (0.0, 0.0, 0.0), camera)
     if hasattr(camera, "height"):
         camera.height = HEIGHT
 
 
-def centre_on(joint: Any, place: tuple[float, float, float]) -> None:
-    """Bring a place [mm, body frame] into the middle of the view without turning or zooming."""
-    camera = _camera(joint.Document)
+def centre_on(joint: Any, place: tuple[float, float, float], camera: Any = None) -> None:
+    """Bring a place [mm, body frame] into the middle of the view without turning or zooming.
+
+    ``camera``: another view's than the one in front.
+    """
+    camera = camera or _camera(joint.Document)
     if camera is None:
         return
     at = joint.getGlobalPlacement().multVec(FreeCAD.Vector(*place))

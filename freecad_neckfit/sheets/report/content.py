@@ -62,6 +62,8 @@ class Section:
     pictures: list[Picture] = field(default_factory=list)
     unmet: list[Unmet] = field(default_factory=list)
     tables: list[Table] = field(default_factory=list)
+    closing: str = ""
+    """What stands after all that."""
 
 
 @dataclass(frozen=True)
@@ -134,10 +136,10 @@ def _findings(joint: Joint) -> Section:
         for f in shown
     ]  # fmt: skip
     head = ("State", "Demand", "Value", "Least", "Most", "To spare", "Read from")
-    section.tables.append(Table(head, rows, (1.6, 3.6, 1.7, 1.4, 1.4, 1.4, 1.8)))
+    section.tables.append(Table(head, rows, (2.5, 4.6, 1.6, 1.5, 1.5, 1.5, 1.8)))
     absent = ", ".join(f.title for f in result.findings if f.state is State.ABSENT)
     if absent:
-        section.words.append(f"Not applicable to this joint: {absent}.")
+        section.closing = f"Not applicable to this joint: {absent}."
     return section
 
 
@@ -150,8 +152,9 @@ def _unmet(f: Finding, units: Units) -> Unmet:
 
 
 def _ways(f: Finding) -> str:
-    ways = [w for w, fig in (("solids", f.solids), ("closed form", f.closed_form)) if fig]
-    return " and ".join(ways) or "-"
+    if f.solids and f.closed_form:
+        return "both"
+    return "solids" if f.solids else "closed form" if f.closed_form else "-"
 
 
 def _figure(value: float | None, kind: Kind, units: Units) -> str:
@@ -174,7 +177,7 @@ def _options(results: Iterable[Result], units: Units) -> list[Section]:
 
 
 def _origins(joint: Joint) -> Section:
-    """Every value with where it comes from, group by group."""
+    """Every value with where it comes from."""
     section = Section(
         "Every number and its origin",
         words=[
@@ -185,13 +188,14 @@ def _origins(joint: Joint) -> Section:
             )
         ],
     )
-    for group in GROUPS:
-        rows: Rows = []
-        for key in (k for k, p in ALL.items() if p.group == group):
-            rows.append((key, _shown(joint, key), _limits(joint, key), joint.job.origin(key)))
-        if group != "job":
-            table = Table(("Parameter", "Value", "Limits", "Origin"), rows, (2.6, 2.6, 1.8, 3))
-            section.tables.append(table)
+    rows: Rows = [
+        (key, _shown(joint, key), _limits(joint, key), joint.job.origin(key))
+        for group in GROUPS
+        for key, parameter in ALL.items()
+        if parameter.group == group != "job"
+    ]
+    head = "Parameter", "Value", "Limits", "Origin"
+    section.tables.append(Table(head, rows, (2.6, 2.6, 2.4, 3.4)))
     return section
 
 
@@ -224,9 +228,9 @@ def _method() -> Section:
         "How this was checked",
         words=[
             (
-                "Each demand that both can tell is read twice: by closed forms from the stated "
-                "figures, and by measuring the solids. The solids decide; where the two lie more "
-                "than 0.005 mm apart the finding says so instead of passing."
+                "Each demand that both ways can tell is read both ways: by closed forms from the "
+                "stated figures, and by measuring the solids. The solids decide; where the two lie "
+                "more than 0.005 mm apart the finding says so instead of passing."
             ),
             (
                 "This is an aid to a skilled maker who measures the parts in hand before "

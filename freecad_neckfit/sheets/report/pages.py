@@ -5,11 +5,17 @@ from __future__ import annotations
 from ..flow import Cell, Flow, Sheet
 from ..helvetica import shortened
 from ..ink import Page
-from .content import Report, Section
+from ..png import read_png
+from .blocks import Sentence, blocks
+from .charts import chart_page
+from .content import Picture, Report, Section, Table
+
+STEP = 3.0
+"""How far [mm] a sentence is set in for each step."""
 
 
 def report_pages(report: Report, sheet: Sheet) -> list[Page]:
-    """The report on A4 or Letter. Pictures taken from the screen stand in the HTML only."""
+    """The report on A4 or Letter, with all that its HTML shows."""
     flow = Flow(sheet, f"Report: {report.name}")
     flow.heading(shortened(report.name, limit=flow.wide, height=5.0, bold=True), size=5.0)
     flow.heading(report.verdict, size=7.0)
@@ -20,18 +26,13 @@ def report_pages(report: Report, sheet: Sheet) -> list[Page]:
 
 
 def _section(flow: Flow, section: Section) -> None:
-    drawn = [p for p in section.pictures if p.page is not None]
-    if not (drawn or section.words or section.lines or section.tables or section.unmet):
-        return
-    flow.heading(section.title)
+    high = max((_height(flow, p) for p in section.pictures[:1]), default=0.0)
+    flow.heading(section.title, keep=0.0 if section.words else high)
     for words in section.words:
         flow.paragraph(words)
-    for picture in drawn:
-        assert picture.page is not None  # noqa: S101 # chosen just above
-        flow.picture(picture.page.items, (picture.page.width, picture.page.height))
-        flow.paragraph(picture.title)
-    for line in section.lines:
-        flow.paragraph(line.strip(), indent=3.0 if line.startswith(" ") else 0.0)
+    for picture in section.pictures:
+        _picture(flow, picture, said=picture.title != section.title)
+    _lines(flow, section.lines)
     for unmet in section.unmet:
         flow.keep(4)
         flow.paragraph(f"{unmet.title}: {unmet.state}", bold=True)
@@ -39,5 +40,41 @@ def _section(flow: Flow, section: Section) -> None:
             if words:
                 flow.paragraph(words, indent=6.0)
     for table in section.tables:
-        rows = [[Cell(cell) for cell in row] for row in table.rows]
-        flow.table(table.head, rows, table.shares)
+        _table(flow, table)
+    if section.closing:
+        flow.paragraph(section.closing)
+
+
+def _page_of(picture: Picture) -> Page | None:
+    return chart_page(picture.svg) if picture.svg else picture.page
+
+
+def _height(flow: Flow, picture: Picture) -> float:
+    page = _page_of(picture)
+    if page is not None:
+        return page.height * min(1.0, flow.wide / page.width)
+    png = read_png(picture.png)
+    return flow.wide * png.height / png.width
+
+
+def _picture(flow: Flow, picture: Picture, *, said: bool) -> None:
+    page = _page_of(picture)
+    if page is not None:
+        flow.picture(page.items, (page.width, page.height))
+    else:
+        png = read_png(picture.png)
+        flow.raster(picture.png, shape=png.height / png.width)
+    if said:
+        flow.paragraph(picture.title)
+
+
+def _lines(flow: Flow, lines: list[str]) -> None:
+    for block in blocks(lines):
+        if isinstance(block, Sentence):
+            flow.paragraph(block.text, indent=STEP * block.deep)
+        else:
+            _table(flow, Table(block.head, list(block.rows), block.shares))
+
+
+def _table(flow: Flow, table: Table) -> None:
+    flow.table(table.head, [[Cell(cell) for cell in row] for row in table.rows], table.shares)

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 
 from ..drawing import Drawing
 from ..dress import dressed
 from ..helvetica import width
-from ..ink import Item, Page, Round, Spot, Stroke, Words, bounds
+from ..ink import Item, Page, Spot, Words, bounds, moved
 from ..view import View
 from .content import Picture
 
@@ -51,13 +52,6 @@ def _around(items: Iterable[Item]) -> tuple[float, float, float, float]:
 
 
 def _shifted(item: Item, by: Spot) -> Item:
-    def at(spot: Spot) -> Spot:
-        return spot[0] + by[0], spot[1] + by[1]
-
-    if isinstance(item, Words):
-        # In a report a figure is no dimension to work to: it carries no key.
-        return Words(at(item.at), item.text, item.height, item.anchor, item.turn, bold=item.bold)
-    if isinstance(item, Round):
-        return Round(at(item.centre), item.radius, item.start, item.sweep, item.pen)
-    points = tuple(at(p) for p in item.points)
-    return Stroke(points, item.pen, item.closed, item.fill, item.colour)
+    # In a report a figure is no dimension to work to: it carries no key.
+    bare = replace(item, key="") if isinstance(item, Words) else item
+    return moved(bare, by)

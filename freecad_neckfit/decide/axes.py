@@ -10,6 +10,7 @@ import numpy as np
 from ..job.arrays import Array
 from ..job.errors import BadInput
 from ..job.parameters import ALL
+from ..job.possible.shim import THINNEST
 from ..job.quantity import Kind
 from ..job.resolve import Values
 
@@ -34,9 +35,15 @@ class Axis:
     high: float
     fixed: tuple[tuple[str, Any], ...] = ()
 
-    def state(self, value: Array) -> dict[str, Any]:
+    def state(self, value: Array | float) -> dict[str, Any]:
         """What is stated where the axis stands at ``value``."""
         return dict(self.fixed) | dict.fromkeys(self.keys, value)
+
+    def taken(self, value: float) -> dict[str, Any]:
+        """What is stated where one place is taken over: a shim of nothing is no shim."""
+        if self.name == SHIM and value < THINNEST:
+            return {"shim.make": "none"}
+        return self.state(value)
 
     def between(self, low: float | None, high: float | None) -> Axis:
         """The same axis over another range; raises BadInput where that is none."""

@@ -119,7 +119,7 @@ class WindowDialog(DecideDialog):
         if self.tried is None or self.window_found is None:
             return
         x, y = self.window_found.x, self.window_found.y
-        values = x.state(self.tried[0]) | y.state(self.tried[1])
+        values = x.taken(self.tried[0]) | y.taken(self.tried[1])
         said = compact_length(self.tried[0], units=self.units)
         other = show_value(self.tried[1], kind=y.kind, units=self.units)
         take_over(self.joint, values, name=tr("Pocket depth {}, {}").format(said, other))

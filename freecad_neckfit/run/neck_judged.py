@@ -100,13 +100,14 @@ def neck_pieces(
     """
     import Part
 
-    pieces: dict[str, Any] = {}
+    pieces: dict[str, list[Any]] = {}
     for name, numbers in groups.items():
-        some = [solids[i] for i in numbers]
-        if name == "binding":
-            for strip in some:
-                is_treble = (strip.CenterOfMass.y > 0) != left_handed
-                pieces["binding_treble" if is_treble else "binding_bass"] = strip
-        elif name not in GRIPPED:
-            pieces[name] = some[0] if len(some) == 1 else Part.Compound(some)
-    return pieces
+        for solid in (solids[i] for i in numbers):
+            if name == "binding":
+                is_treble = (solid.CenterOfMass.y > 0) != left_handed
+                pieces.setdefault("binding_treble" if is_treble else "binding_bass", []).append(
+                    solid
+                )
+            elif name not in GRIPPED:
+                pieces.setdefault(name, []).append(solid)
+    return {n: some[0] if len(some) == 1 else Part.Compound(some) for n, some in pieces.items()}

@@ -101,6 +101,21 @@ def test_a_fused_binding_is_told_apart():
     same_findings(check_values(stated), found, within=2e-4)
 
 
+def test_given_bindings_are_measured_also_in_several_strips():
+    stated = {"neck.shaft_thickness": 22.0, "neck.binding": 0.3, "neck.binding_width": 1.5}
+    names = ("heel", "shaft", "fretboard", "binding_treble", "binding_bass")
+    neck = {name: wood_of(stated, name) for name in names}
+    same_findings(check_values(stated), check_values(stated, given=Given(neck=neck)))
+    near = Part.makeBox(1000, 200, 100, Vector(-100, -100, 0))
+    for name in ("binding_treble", "binding_bass"):
+        strips = [neck[name].common(near).Solids[0], neck[name].cut(near).Solids[0]]
+        strips[1].translate(Vector(-0.5, 0, 0))
+        neck[name] = Part.Compound(strips)
+    found = check_values(stated, given=Given(neck=neck))
+    assert len(found.assembly.parts["binding_bass"].Solids) == 2
+    same_findings(check_values(stated), found)
+
+
 def test_wood_and_fretboard_may_be_given_apart():
     stated = {"neck.shaft_thickness": 22.0}
     neck = {"wood": wood_of(stated, "heel", "shaft"), "fretboard": wood_of(stated, "fretboard")}

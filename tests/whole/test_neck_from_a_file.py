@@ -12,7 +12,10 @@ from necks_in_files import FILES, sound_necks, unpacked
 pytestmark = pytest.mark.freecad
 
 RECORDS = {r["kind"]: r for r in sound_necks()}
-JUDGED = ("parts", "below", "coplanar", "cone", "left", "no-overhang")
+JUDGED = (
+    "parts", "below", "coplanar", "cone", "left", "no-overhang", "splines", "splines-cone",
+    "screws", "rod-slot", "rod-hole", "bound",
+)  # fmt: skip
 
 
 def read(file, folder, stated=None, **more):
@@ -41,10 +44,10 @@ def pocket_for(found):
 def test_the_necks_own_solid_agrees_with_the_closed_forms(kind, tmp_path):
     from freecad_neckfit.job.joint import Job
     from freecad_neckfit.run.finding import State
-    from freecad_neckfit.run.neck_judged import judge_neck
+    from freecad_neckfit.run.neck_judged import judge_neck, recognise_for
 
-    found = read(RECORDS[kind]["files"][0], tmp_path)
-    again = read(RECORDS[kind]["files"][0], tmp_path, stated=pocket_for(found.found))
+    part = read(RECORDS[kind]["files"][0], tmp_path).part
+    again = recognise_for(part, pocket_for(recognise_for(part, {}).found))
     result = judge_neck(again, Job.of("joint", again.stated))
     doubts = [
         (f.id, f.state.value, f.reason)

@@ -6,11 +6,15 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
+import Part
+
 from ...job.errors import BadInput
 from ...job.resolve import Values
 from .body import routed
 from .given_neck import WOOD, neck_parts
 from .shapes import Solid, fused
+
+BINDINGS = ("binding_treble", "binding_bass")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -45,12 +49,18 @@ class Given:
     def neck_parts(self, v: Values) -> tuple[dict[str, Solid], dict[str, str]]:
         """The neck's parts in the neck frame, and for each part not told apart the reason."""
         pieces = {
-            name: sound(shape, name=f"neck's {name}" if name != "neck" else name)
-            if name in WOOD
-            else shape
+            name: _piece(shape, name) if name in WOOD else shape
             for name, shape in self.neck.items()
         }
         return neck_parts(v, pieces)
+
+
+def _piece(shape: Any, name: str) -> Solid:
+    """Binding may be laid in several strips; all else is one solid."""
+    told = name if name == "neck" else f"neck's {name}"
+    if name not in BINDINGS or len(shape.Solids) < 2:
+        return sound(shape, name=told)
+    return Part.Compound([sound(strip, name=told) for strip in shape.Solids])
 
 
 def sound(shape: Any, *, name: str) -> Solid:

@@ -21,8 +21,6 @@ STRAYS = 0.05
 """A top that strays farther [mm] from every shape is asked about."""
 PARALLEL = 0.0005
 """A crest that rises more per mm than this is not parallel to the heel's bottom: 0.03°."""
-FLATTEST = 5000.0
-"""The largest radius [mm] that a job can state."""
 THIN = 21.0
 """A neck thinner [mm] at its heel may lack its fretboard."""
 DOWN = -0.999
@@ -108,38 +106,6 @@ def _tell_top(top: Top, found: Findings) -> None:
         found.notes.append(
             f"the top's crest lies {top.middle:+.2f} mm beside the centreline at the heel's end"
         )
-
-
-def tell_width(board: Board, nut: float, found: Findings) -> None:
-    """Widths and radii at nut and end; ``nut``: x of the nut's front face."""
-    off = max(board.low.residual, board.high.residual)
-    for key, x in (("neck.width_nut", nut), ("neck.width_end", board.end)):
-        found.tell(key, 2 * board.half(x), "the fretboard's two edges in plan", residual=off)
-    top = board.top
-    if not np.isfinite(top.radius):
-        found.notes.append(
-            f"the fretboard's top is flat; a job states that as a radius of {FLATTEST:.0f} mm"
-        )
-        for key in ("neck.radius_nut", "neck.radius_end"):
-            found.tell(key, FLATTEST, "flat, stated as the largest radius there is",
-                       residual=top.residual, confidence=Confidence.LIKELY)  # fmt: skip
-        return
-    trust = Confidence.SURE if top.residual < 0.01 else Confidence.LIKELY
-    for key, x in (("neck.radius_nut", nut), ("neck.radius_end", board.end)):
-        radius = top.radius_at(x)
-        found.tell(key, float(radius), f"the fretboard's top, a {_SHAPES[top.shape]}",
-                   residual=top.residual, confidence=trust)  # fmt: skip
-    if top.shape in ("cone", "ruled"):
-        found.notes.append(
-            f"the fretboard's top is conical: its radius grows from {top.radius_at(nut):.1f} to "
-            f"{top.radius_at(board.end):.1f} mm"
-        )
-
-
-_SHAPES = {
-    "plane": "plane", "cylinder": "cylinder", "cone": "round cone",
-    "ruled": "cone of circles square to the centreline",
-}  # fmt: skip
 
 
 def read_overhang(

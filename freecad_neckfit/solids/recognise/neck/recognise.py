@@ -16,7 +16,6 @@ from .board import (
     read_board,
     read_glue_line,
     read_overhang,
-    tell_width,
     whole_top,
 )
 from .fittings import read_holes, read_rod
@@ -26,6 +25,7 @@ from .frets import Heights, read_frets, standing
 from .heel import flat_length, mouth_width, read_heel
 from .patches import Patches, slice_at
 from .rough import first_look
+from .width import tell_width
 
 EDGE = 12.0
 """Widest chamfer [mm] that is looked for along the heel's bottom."""

@@ -40,7 +40,7 @@ FILES = {
     "report.html": "verdict, findings, options, origin of every number",
     "report.pdf": "the same report",
     "model.step": "cut body, cover plate and seated neck, in millimetres",
-    "machining.FCStd": "body and pocket for FreeCAD's CAM, work zero at the joint's origin",
+    "machining.FCStd": "for FreeCAD's CAM: pick the floor of 'pocket'; work zero at the joint's origin",
 }
 Progress = Callable[[int, int, str], None]
 
@@ -200,6 +200,17 @@ def _report_files(report: Report, sheet: Sheet) -> dict[str, bytes]:
     return {"report.html": html(report).encode(), "report.pdf": pdf(report_pages(report, sheet))}
 
 
+def _tilt(joint: Joint) -> list[str]:
+    angle = joint.length("pocket.angle")
+    if not angle:
+        return []
+    return [
+        f"The pocket's floor is tilted by {angle:.2f} degrees: on a machine of three axes put the "
+        "body on a wedge that levels it, or cut it in fine steps along X.",
+        "",
+    ]
+
+
 def _contents(joint: Joint, drawing: Drawing, cutter: Cutter | None) -> str:
     unit = "mm" if joint.units is Units.MM else "inch"
     led = cutter.led_by(joint.units) if cutter else "none: the corners are too tight for any bit"
@@ -215,6 +226,7 @@ def _contents(joint: Joint, drawing: Drawing, cutter: Cutter | None) -> str:
         "",
         *(f"{name:<16} {words}" for name, words in FILES.items()),
         "",
+        *_tilt(joint),
         "Measure the neck in hand before cutting. The rules of your place come first.",
     ]
     return "\n".join(lines) + "\n"

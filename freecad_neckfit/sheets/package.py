@@ -40,7 +40,7 @@ FILES = {
     "report.html": "verdict, findings, options, origin of every number",
     "report.pdf": "the same report",
     "model.step": "cut body, cover plate and seated neck, in millimetres",
-    "machining.FCStd": "for FreeCAD's CAM: pick the floor of 'pocket'; work zero at the joint's origin",
+    "machining.FCStd": "for FreeCAD's CAM: pick the floor of 'pocket'; work zero at its end wall",
 }
 Progress = Callable[[int, int, str], None]
 
@@ -205,8 +205,10 @@ def _tilt(joint: Joint) -> list[str]:
     if not angle:
         return []
     return [
-        f"The pocket's floor is tilted by {angle:.2f} degrees: on a machine of three axes put the "
-        "body on a wedge that levels it, or cut it in fine steps along X.",
+        (
+            f"The pocket's floor is tilted by {angle:.2f} degrees: on a machine of three axes put "
+            "the body on a wedge that levels it, or cut it in fine steps along X."
+        ),
         "",
     ]
 

@@ -7,13 +7,13 @@ import numpy as np
 import pytest
 
 from freecad_neckfit.decide.mending import find_remedies
-from freecad_neckfit.decide.mending_text import headline, remedy_lines
-from freecad_neckfit.decide.moves import Stock, moves
+from freecad_neckfit.decide.mending_text import cost_line, headline, remedy_lines
+from freecad_neckfit.decide.moves import KINDS, Stock, moves
 from freecad_neckfit.decide.progress import Stopped
 from freecad_neckfit.decide.shop import Steps
 from freecad_neckfit.decide.toll import toll
 from freecad_neckfit.fit.case import Case
-from freecad_neckfit.fit.checks import ALL
+from freecad_neckfit.fit.checks import ALL, saddle_low
 from freecad_neckfit.fit.verdict import judge_many
 from freecad_neckfit.job.parts import part_values
 from freecad_neckfit.job.quantity import Units
@@ -183,6 +183,114 @@ def test_remedies_read_as_a_shop_would_say_them(job):
     lines = remedy_lines(remedies(stated), stated, Units.INCH)
     assert lines[1] == "1. pocket depth 0.634 in -> 0.626 in (-0.008 in)"
     assert remedy_lines((), stated, Units.MM) == ["No change that is allowed mends it."]
+
+
+def short_of_saddle(job, by):
+    """The least saddle height that misses what this joint's strings leave by so much."""
+    case = Case(job.base.stated)
+    left = float(saddle_low.CHECK.read(case).value)
+    return float(case["bridge.low"]) + left + by
+
+
+def stock_of_the_shop():
+    low = dict(part_values(SAMPLES / "parts" / "bridge-low.toml")[1])
+    flat = {"pickup_bridge.fitted": True, "pickup_bridge.x": 148.0,
+            "pickup_bridge.mount": "cavity", "pickup_bridge.low": 20.0,
+            "pickup_bridge.high": 37.0}  # fmt: skip
+    return Stock(bridges=(("flat bridge", low),), pickups=(("bridge", "flat pickup", flat),))
+
+
+def made_to_need(job):
+    """For each kind of change a joint that needs it, and what is turned: (key, direction, step).
+
+    None where a part is exchanged or left out: then there is but one way.
+    """
+    base = job.base.stated
+    # 14.25 mm to the pickup, 13.65 nearer: 0.6 where 1 is asked.
+    near = float(Case(base)["pickup_neck.x"]) - 13.65
+    deep, deeper = base | {"pocket.depth": 16.1}, base | {"pocket.depth": 17.9}
+    high = base | {"bridge.low": short_of_saddle(job, 1.2), "bridge.high": 24.0}
+    hanging = base | {"neck.binding": 0.5, "neck.binding_width": 1.5}
+    return {
+        "depth": (deep, ("pocket.depth", -1, 0.1)),
+        # 0.2 mm at some 3 mm a degree.
+        "angle": (base | {"bridge.low": short_of_saddle(job, 0.2)}, ("pocket.angle", 1, 0.1)),
+        "shim": (deep, ("shim.wall", 1, 0.1)),
+        "plate thickness": (deep, ("plate.thickness", -1, 0.1)),
+        "no plate": (deeper, None),
+        "plate cut away": (deeper, None),
+        "recess": (high, ("bridge.recess", 1, 0.5)),
+        "bridge": (high, None),
+        "pickup": (base | {"pickup_bridge.low": 34.0}, None),
+        "fretboard": (base | {"pickup_neck.x": near}, ("neck.overhang", -1, 0.5)),
+        "binding": (hanging, ("neck.binding", -1, 0.1)),
+        "screws": (base | {"screws.length": 50.0}, None),
+    }
+
+
+EXCHANGED = {
+    "no plate": {"plate.cover": "none"},
+    "plate cut away": {"plate.under_overhang": False},
+    "bridge": {"bridge.high": 14.5},
+    "pickup": {"pickup_bridge.low": 20.0},
+    "screws": {"screws.length": 45.0},
+}
+
+
+def smallest_by_trying(stated, key, direction, step):
+    """Turn one parameter step by step until every closed form holds."""
+    own = 0.0 if key == "shim.wall" else float(Case(stated)[key])
+    fixed = {"shim.wall": {"shim.make": "wedge"}, "bridge.recess": {"bridge.mount": "recess"}}
+    for turns in range(1, 200):
+        value = round(own + direction * turns * step, 9)
+        both = {"shim.wall": value, "shim.mouth": value} if key == "shim.wall" else {key: value}
+        if fits(stated | fixed.get(key, {}) | both):
+            return value, turns
+    raise AssertionError(key)
+
+
+@pytest.mark.freecad
+@pytest.mark.parametrize("kind", KINDS)
+def test_every_kind_of_change_mends_what_needs_it_by_the_smallest_amount(job, kind):
+    from freecad_neckfit.run.chain import Verdict, check_values
+    from freecad_neckfit.run.prove import prover
+
+    stated, dial = made_to_need(job)[kind]
+    outline = job.base.outline
+    assert check_values(stated, outline=outline).verdict is Verdict.DOES_NOT_FIT
+    found = remedies(
+        stated, stock=stock_of_the_shop(), allowed=(kind,), prove=prover(outline=outline)
+    )
+    assert found
+    first = found[0]
+    if dial is None:
+        assert first.steps == 10.0
+        for key, value in EXCHANGED[kind].items():
+            assert first.changes[key][1] == value
+    else:
+        value, turns = smallest_by_trying(stated, *dial)
+        assert first.changes[dial[0]][1] == pytest.approx(value)
+        assert first.steps == turns
+    for remedy in found:
+        assert check_values(remedy.stated, outline=outline).verdict is Verdict.FITS
+        for cost in toll(stated, remedy.stated):
+            assert cost.check.read is not None
+            before, after = (float(cost.check.read(Case(s)).value) for s in (stated, remedy.stated))
+            assert (cost.before, cost.after) == pytest.approx((before, after))
+
+
+def test_every_kind_has_a_joint_that_needs_it(job):
+    assert set(made_to_need(job)) == set(KINDS)
+
+
+def test_costs_tell_of_strings_wood_and_break(job):
+    """A deeper pocket brings strings nearer, leaves less wood, and flattens the break."""
+    before = job.base.stated
+    told = {cost.check.id: cost for cost in toll(before, before | {"pocket.depth": 15.8})}
+    assert {"strings.top", "wood.floor", "bridge.break_angle"} <= set(told)
+    lines = [cost_line(told[key], Units.MM) for key in ("strings.top", "wood.floor")]
+    assert lines[0].startswith("costs: strings over the top under the hand 9.22 mm -> 8.92 mm")
+    assert lines[1].startswith("costs: wood under the pocket 28.95 mm -> 28.65 mm")
 
 
 @pytest.mark.freecad

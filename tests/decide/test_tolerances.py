@@ -319,6 +319,44 @@ def test_limits_are_stated_declared_or_general_in_this_order(base):
         dimensions(base, general="x")
 
 
+def test_spreads_and_the_general_class_come_from_the_job(base):
+    stated = base.stated | {"shop.general": "m", "shop.spread": "triangular"}
+    limits = {**base.tolerances, "pocket.depth": (-0.05, 0.2)}
+    own = Job.of("own", stated, tolerances=limits, spreads={"pocket.depth": "normal"})
+    found = {d.key: d for d in dimensions(own)}
+    assert found["pocket.depth"].shape is Shape.NORMAL
+    assert (found["pocket.depth"].middle, found["pocket.depth"].half) == pytest.approx(
+        (15.575, 0.125)
+    )
+    # Limits at three standard deviations.
+    assert found["pocket.depth"].deviation == pytest.approx(0.125 / 3)
+    assert found["plate.thickness"].shape is Shape.TRIANGULAR
+    assert found["plate.thickness"].deviation == pytest.approx(0.1016 / math.sqrt(6))
+    assert found["neck.heel_length"].upper == pytest.approx(0.3)
+    # What is asked for in a command or window goes before what the job says.
+    bare = {d.key: d for d in dimensions(own, general="none", shape=Shape.UNIFORM)}
+    assert "neck.heel_length" not in bare
+    assert bare["plate.thickness"].shape is Shape.UNIFORM
+    assert bare["pocket.depth"].shape is Shape.NORMAL
+    asked = dimensions(own, shapes={"pocket.depth": Shape.UNIFORM})
+    assert next(d for d in asked if d.key == "pocket.depth").shape is Shape.UNIFORM
+
+
+def test_lopsided_limits_of_each_shape_fail_as_often_as_calculated():
+    # 10 +0.3/-0.1 may be at most 10.2: half a width above the middle 10.1.
+    exact = {
+        Shape.UNIFORM: 0.25,
+        Shape.TRIANGULAR: 0.5**2 / 2,
+        Shape.NORMAL: 0.5 * math.erfc(1.5 / math.sqrt(2)),
+    }
+    for shape, share in exact.items():
+        lopsided = (Dimension("pocket.depth", 10.0, -0.1, 0.3, shape),)
+        found = simulate(lopsided, planes((10.2, -1.0)), draws=1_000_000)
+        # Four standard deviations of a share counted in a million draws.
+        off = 4 * math.sqrt(share * (1 - share) / found.draws)
+        assert found.share == pytest.approx(share, abs=off), shape
+
+
 def test_class_m_on_the_widths_fails_the_side_window_in_nearly_half_the_joints(base):
     # Centred: 0.15 mm a side where 0.05 to 0.25 are asked, each width ± 0.3 (ISO 2768-1 m).
     stated = base.stated | {"pocket.width_end": 56.3, "pocket.width_mouth": 55.8}

@@ -34,6 +34,10 @@ COMMANDS: tuple[Command, ...] = (
 )
 
 
+STOPPED = 130
+"""As shells say that a program was stopped from the keyboard."""
+
+
 def main(argv: Sequence[str] | None = None) -> int:
     """Run one command and return its exit code."""
     words = list(sys.argv[1:] if argv is None else argv)
@@ -41,6 +45,9 @@ def main(argv: Sequence[str] | None = None) -> int:
     # Whatever reads the result may stop early (| head): that is no fault of ours.
     try:
         return _run(arguments.command, arguments, words)
+    except KeyboardInterrupt:
+        print("\nneckfit: stopped.", file=sys.stderr)
+        return STOPPED
     except BrokenPipeError:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0

@@ -87,7 +87,9 @@ def progress_here() -> Callable[[float, str], bool] | None:
 
 
 def _say_how_far(share: float, what: str) -> bool:
-    print(f"\r{share:4.0%} {what[:70]:<70}", end="\r" if share < 1 else "\n", file=sys.stderr)
+    # What is done leaves an empty line for the answer.
+    said = f"{share:4.0%} {what[:70]}" if share < 1 else ""
+    print(f"\r{said:<75}", end="\r", file=sys.stderr, flush=True)
     return True
 
 

@@ -33,6 +33,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from ..decide.mending import find_remedies
     from ..decide.mending_text import conflict_lines, remedy_lines
     from ..decide.moves import moves
+    from ..decide.progress import tell
     from ..decide.stock import read_stock
     from ..decide.window import find_window
     from ..job.read import read_job
@@ -43,13 +44,16 @@ def _run(arguments: argparse.Namespace) -> int:
     joint = joint_of(job, arguments.option)
     units = units_of(arguments, job.units)
     prove = prover(outline=body_outline(joint), units=units)
+    progress = progress_here()
+    tell(progress, 0.0, "checking the joint as it is stated")
     reason = prove(joint.stated)
+    tell(progress, 1.0, "checked")
     if not reason:
         print(f"{joint.name}: fits; nothing to mend")
         return 0
     print(f"{joint.name}: does not fit - {reason}")
     window = find_window(joint.stated)
-    conflicts = conflict_lines(find_conflicts(window, progress=progress_here()), units)
+    conflicts = conflict_lines(find_conflicts(window, progress=progress), units)
     print(
         "\n".join(conflicts or ["Other depths or angles do meet every demand together."]),
         end="\n\n",
@@ -63,7 +67,7 @@ def _run(arguments: argparse.Namespace) -> int:
             allowed=_allowed(arguments.keep),
         ),
         prove=prove,
-        progress=progress_here(),
+        progress=progress,
     )
     print("\n".join(remedy_lines(remedies, joint.stated, units)))
     return 1

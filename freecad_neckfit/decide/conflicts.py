@@ -13,6 +13,7 @@ from ..fit.verdict import ROUNDING
 from ..job.arrays import FloatArray
 from ..job.quantity import Kind, Units
 from ..job.show import show_value
+from ..job.speech import say
 from .demands import DEMANDS, Demand
 from .progress import Progress, tell
 from .window import Window, find_window
@@ -60,6 +61,7 @@ def find_conflicts(window: Window, *, progress: Progress | None = None) -> tuple
             tell(progress, n / len(suspects), f"looking at {_named(window, rows)}")
             if _part(window, rows).empty:
                 found.append(rows)
+    tell(progress, 1.0, "looked at what excludes what")
     return tuple(sorted((_conflict(window, rows) for rows in found), key=lambda c: c.rank))
 
 
@@ -135,4 +137,4 @@ def shortfall(demand: Demand, short: float, units: Units) -> str:
     """How far a demand stays unmet, with its unit: "0.30 mm short" or "0.10 mm over"."""
     unit = demand.check.unit
     amount = f"{short:.2f}" if unit is Kind.NUMBER else show_value(short, kind=unit, units=units)
-    return f"{amount} {'short' if demand.side == 'low' else 'over'}"
+    return (say("{} short") if demand.side == "low" else say("{} over")).format(amount)

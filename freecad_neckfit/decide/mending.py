@@ -77,6 +77,7 @@ def find_remedies(
             remedy = _smallest(stated, chosen, unmet, prove)
             if remedy is not None and not any(_same(remedy, other) for other in found):
                 found.append(remedy)
+    tell(progress, 1.0, "looked for what mends it")
     return tuple(sorted(found, key=lambda r: r.rank)[:MOST_SHOWN])
 
 

@@ -10,6 +10,8 @@ import numpy as np
 from ..job.parameters import ALL
 from ..job.quantity import Kind, Units
 from ..job.show import compact_length, show_value
+from ..job.speech import say
+from ..job.words import name_of
 from .conflicts import Conflict, shortfall
 from .mending import Remedy
 from .toll import Cost, toll
@@ -31,12 +33,13 @@ def _conflict(conflict: Conflict, units: Units) -> list[str]:
     if count == 1:
         (demand,), (short,) = conflict.demands, conflict.shortfalls
         short_text = shortfall(demand, short, units)
-        return [f"Not to be met anywhere in the range: {demand.complaint}, {short_text} at best"]
-    lines = ["These exclude one another:"]
+        words = say("Not to be met anywhere in the range: {}, {} at best")
+        return [words.format(say(demand.complaint), short_text)]
+    lines = [say("These exclude one another:")]
     for demand, short in zip(conflict.demands, conflict.shortfalls, strict=True):
-        others = "the other is met" if count == 2 else "the others are met"
-        amount = shortfall(demand, short, units)
-        lines.append(f"  - {demand.complaint}: {amount} at best where {others}")
+        others = say("the other is met") if count == 2 else say("the others are met")
+        words = say("{} at best where {}").format(shortfall(demand, short, units), others)
+        lines.append(f"  - {say(demand.complaint)}: {words}")
     return lines
 
 
@@ -61,17 +64,17 @@ def _move(move: Any, remedy: Remedy, units: Units) -> str:
     keys = dict.fromkeys(key for dial in move.dials for key in dial.keys)
     turned = [key for key in keys if key in remedy.changes]
     if not turned:
-        return f"{move.part}: {move.name}"
+        return f"{say(move.part)}: {say(move.name)}"
     if move.stated:
         # What was not there before has no size before.
         amounts = (compact_length(float(remedy.changes[k][1]), units=units) for k in turned[:1])
-        return f"{move.name}, {', '.join(amounts)}"
+        return f"{say(move.name)}, {', '.join(amounts)}"
     return ", ".join(_change(key, *remedy.changes[key], units) for key in turned)
 
 
 def _change(key: str, before: Any, after: Any, units: Units) -> str:
     kind = ALL[key].kind
-    name = key.replace(".", " ").replace("_", " ")
+    name = say(name_of(key))
     change = float(after) - float(before)
     if kind is Kind.LENGTH:
         first, second = (compact_length(float(v), units=units) for v in (before, after))
@@ -84,9 +87,9 @@ def cost_line(cost: Cost, units: Units) -> str:
     """One cost: the figure before and after, and what is left."""
     kind = cost.check.unit
     first, second = (_figure(v, kind, units) for v in (cost.before, cost.after))
-    line = f"costs: {cost.check.title} {first} -> {second}"
+    line = say("costs: {} {} -> {}").format(say(cost.check.title), first, second)
     if cost.margin_after is not None and np.isfinite(cost.margin_after):
-        line += f", {_figure(cost.margin_after, kind, units)} to spare"
+        line += ", " + say("{} to spare").format(_figure(cost.margin_after, kind, units))
     return line
 
 

@@ -16,6 +16,8 @@ from ..job.parameters import ALL as PARAMETERS
 from ..job.parameters import ROLES
 from ..job.quantity import Kind, Units
 from ..job.show import compact_length, show_value
+from ..job.speech import say
+from ..job.words import name_of
 from .progress import Progress, tell
 
 FITS, DOES_NOT, UNSURE = "fits", "DOES NOT FIT", "not decided"
@@ -173,12 +175,16 @@ def compare(columns: Sequence[Column], *, units: Units) -> Comparison:
     """Lay joints side by side; the first is the base that the others are held against."""
     names = tuple(c.name for c in columns)
     rows = [
-        Row("verdict", "verdict", tuple(Cell(c.verdict, unmet=bool(c.unmet)) for c in columns)),
-        Row("verdict", "first reason", tuple(Cell(_reason(c, units)) for c in columns)),
+        Row("verdict", say("verdict"), tuple(_verdict(c) for c in columns)),
+        Row("verdict", say("first reason"), tuple(Cell(_reason(c, units)) for c in columns)),
         *_stated(columns, units),
         *_figures(columns, units),
     ]
     return Comparison(names, tuple(rows))
+
+
+def _verdict(c: Column) -> Cell:
+    return Cell(say(c.verdict), unmet=bool(c.unmet))
 
 
 def _reason(c: Column, units: Units) -> str:
@@ -186,8 +192,8 @@ def _reason(c: Column, units: Units) -> str:
         return ""
     first = c.unmet[0]
     short = _amount(abs(c.figures[first.id].margin or 0.0), first.unit, units)
-    more = f" (+{len(c.unmet) - 1} more)" if len(c.unmet) > 1 else ""
-    return f"{first.title}: out by {short}{more}"
+    more = say(" (+{} more)").format(len(c.unmet) - 1) if len(c.unmet) > 1 else ""
+    return f"{say(first.title)}: {say('out by {}').format(short)}{more}"
 
 
 def _stated(columns: Sequence[Column], units: Units) -> list[Row]:
@@ -202,7 +208,7 @@ def _stated(columns: Sequence[Column], units: Units) -> list[Row]:
             continue
         cells = tuple(_stated_cell(v, values[0], p.kind, units) for v in values)
         if not _look_alike(cells):
-            rows.append(Row("stated", key.replace(".", " ").replace("_", " "), cells, p.kind.unit))
+            rows.append(Row("stated", say(name_of(key)), cells, p.kind.unit))
     return rows
 
 
@@ -245,9 +251,9 @@ def _stated_cell(value: Any, base: Any, kind: Kind, units: Units) -> Cell:
 def _words(value: Any, base: Any, kind: Kind, units: Units) -> str:
     """A choice, a flag, a list or an outline as a builder says it."""
     if kind is Kind.FLAG:
-        return "yes" if value else "no"
+        return say("yes") if value else say("no")
     if isinstance(value, str):
-        return value
+        return say(value)
     if kind is Kind.POINTS:
         return show_value(value, kind=kind, units=units) + _elsewhere(value, base)
     if np.ndim(value):
@@ -258,17 +264,17 @@ def _words(value: Any, base: Any, kind: Kind, units: Units) -> str:
 def _listed(values: Any, kind: Kind, units: Units) -> str:
     """A list as far as a cell has room for it: its values, or how many and from where to where."""
     if not values.size:
-        return "none"
+        return say("none")
     if values.size <= MOST_LISTED:
         return ", ".join(_amount(float(v), kind, units) for v in values)
     low, high = (_amount(float(v), kind, units) for v in (values.min(), values.max()))
-    return f"{values.size} values, {low} to {high}"
+    return say("{} values, {} to {}").format(values.size, low, high)
 
 
 def _elsewhere(value: Any, base: Any) -> str:
     """What tells lists apart that are too long to be shown whole."""
     is_short = isinstance(value, np.ndarray) and value.size <= MOST_LISTED
-    return "" if is_short or base is None or _alike(value, base) else " (others)"
+    return "" if is_short or base is None or _alike(value, base) else say(" (others)")
 
 
 def _figures(columns: Sequence[Column], units: Units) -> list[Row]:
@@ -279,7 +285,7 @@ def _figures(columns: Sequence[Column], units: Units) -> list[Row]:
             continue
         cells = tuple(_figure_cell(f, figures[0], check.unit, units) for f in figures)
         if not _look_alike(cells):
-            rows.append(Row("figures", check.title, cells, check.unit.unit))
+            rows.append(Row("figures", say(check.title), cells, check.unit.unit))
     return rows
 
 
@@ -293,7 +299,7 @@ def _differ(figures: Sequence[Figure]) -> bool:
 
 def _figure_cell(figure: Figure, base: Figure, kind: Kind, units: Units) -> Cell:
     if figure.value is None:
-        return Cell(NOTHING if figure.known else "not checked")
+        return Cell(NOTHING if figure.known else say("not checked"))
     return Cell(
         _amount(figure.value, kind, units),
         "" if base.value is None else _delta(figure.value, base.value, kind, units),

@@ -7,6 +7,7 @@ import io
 import textwrap
 from html import escape
 
+from ..job.speech import say
 from .options import Cell, Comparison, Row
 
 TITLE, CELL = 30, 18
@@ -44,7 +45,7 @@ def _block(table: Comparison, which: list[int]) -> str:
     group = ""
     for row in table.rows:
         if row.group != group and row.group in HEADS:
-            lines += ["", HEADS[row.group]]
+            lines += ["", say(HEADS[row.group])]
         group = row.group
         cells = [row.cells[n] for n in which]
         if row.group in HEADS and all(c.text == cells[0].text for c in cells):
@@ -78,14 +79,17 @@ def as_html(table: Comparison, *, title: str) -> str:
     for row in table.rows:
         if row.group != group and row.group in HEADS:
             span = len(table.names) + 1
-            body.append(f'<tr class="head"><th colspan="{span}">{HEADS[row.group]}</th></tr>')
+            body.append(f'<tr class="head"><th colspan="{span}">{say(HEADS[row.group])}</th></tr>')
         group = row.group
         body.append(_html_row(row))
+    remark = say(
+        "Differences to the first column stand below each figure. {} marks a demand that is not "
+        "met."
+    ).format(UNMET)
     return (
         '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
         f"<title>{escape(title)}</title>\n<style>{STYLE}</style>\n</head>\n<body>\n"
-        f"<h1>{escape(title)}</h1>\n<p>Differences to the first column stand below each figure. "
-        f"{UNMET} marks a demand that is not met.</p>\n<table>\n"
+        f"<h1>{escape(title)}</h1>\n<p>{escape(remark)}</p>\n<table>\n"
         f'<thead><tr><th width="{FIRST}"></th>{head}</tr></thead>\n<tbody>\n'
         + "\n".join(body)
         + "\n"

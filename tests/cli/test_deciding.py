@@ -2,6 +2,10 @@
 
 import csv
 import json
+import os
+import signal
+import subprocess
+import sys
 import xml.etree.ElementTree as ET
 
 import pytest
@@ -135,3 +139,44 @@ def test_mend_refuses_in_one_sentence(checkout, words, says):
     done = run(checkout, "mend", SAMPLE, "--option", "deeper pocket, no plate", *words)
     assert done.returncode == 2
     assert says in done.stderr
+
+
+def test_a_long_search_tells_how_far_it_is_and_is_stopped_from_the_keyboard(checkout):
+    ours, theirs = os.openpty()
+    words = ["tolerances", SAMPLE, "--draws", "100000000"]
+    process = subprocess.Popen(
+        [sys.executable, "-m", "freecad_neckfit", *words],
+        cwd=checkout, env={k: v for k, v in os.environ.items() if k != "PYTHONPATH"},
+        stdout=subprocess.PIPE, stderr=theirs, text=True,
+    )  # fmt: skip
+    os.close(theirs)
+    told = ""
+    while "joints drawn" not in told:
+        told += os.read(ours, 1000).decode()
+    process.send_signal(signal.SIGINT)
+    out, _ = process.communicate(timeout=60)
+    told += os.read(ours, 1000).decode()
+    os.close(ours)
+    assert process.returncode == 130
+    assert out == ""
+    assert "%" in told
+    assert "neckfit: stopped." in told
+    assert "Traceback" not in told
+
+
+def test_limits_spreads_and_class_of_the_job_hold_in_the_command(checkout, tmp_path):
+    text = (checkout / SAMPLE).read_text()
+    text = text.replace('from = "parts/', f'from = "{checkout}/samples/parts/')
+    job, record = tmp_path / "joint.toml", tmp_path / "t.json"
+    job.write_text(
+        text.replace('limits = "±0.1 mm" }', 'limits = "+1/64 in / -0", spread = "normal" }')
+        + '\n[shop]\ngeneral = "m"\nspread = "triangular"\n'
+    )
+    done = run(checkout, "tolerances", job, "--draws", "2000", "--wish", "99", "--json", record)
+    assert done.stderr == ""
+    found = {d["key"]: d for d in json.loads(record.read_text())["dimensions"]}
+    depth = found["pocket.depth"]
+    assert (depth["lower"], depth["upper"]) == pytest.approx((0.0, 25.4 / 64))
+    assert depth["shape"] == "normal"
+    assert found["neck.heel_length"]["shape"] == "triangular"
+    assert "RSS:" in done.stdout

@@ -7,8 +7,9 @@ from collections.abc import Sequence
 import numpy as np
 
 from ...job.quantity import Units
+from ...job.speech import say
 from ..demands import DEMANDS
-from ..tolerances.report import limits_text, percent
+from ..tolerances.report import limits_text, percent, spoken
 from ..tolerances.simulate import Simulation
 from .svg import LINES, Sheet
 
@@ -23,13 +24,17 @@ def draw_failures(simulation: Simulation, *, name: str, units: Units = Units.MM)
     causes = _causes(simulation, units)
     failures = _failures(simulation)
     height = 150 + STEP * (max(len(failures), 1) + max(len(causes), 1)) + 24
-    sheet = Sheet(860.0, height, title=f"{name}: failures within the limits")
+    sheet = Sheet(860.0, height, title=f"{name}: {say('failures within the limits')}")
     low, high = simulation.interval()
-    sheet.words((22, 32), f"{name}: {percent(simulation.share)} of joints fail", size=18, bold=True)
-    drawn = f"95 % confidence {percent(low)} to {percent(high)}; {simulation.draws:,} joints drawn"
+    fail = say("{} of joints fail").format(percent(simulation.share))
+    sheet.words((22, 32), f"{name}: {fail}", size=18, bold=True)
+    drawn = say("95 % confidence {} to {}; {} joints drawn")
+    drawn = drawn.format(percent(low), percent(high), f"{simulation.draws:,}")
     sheet.words((22, 54), drawn, size=13)
-    y = _bars(sheet, 92.0, "Share of joints in which a demand is not met [%]", failures, LINES[1])
-    title = "Share of the failures that a dimension explains alone [%]"
+    y = _bars(
+        sheet, 92.0, say("Share of joints in which a demand is not met [%]"), failures, LINES[1]
+    )
+    title = say("Share of the failures that a dimension explains alone [%]")
     _bars(sheet, y + 34, title, causes, LINES[0])
     return sheet.text()
 
@@ -37,7 +42,7 @@ def draw_failures(simulation: Simulation, *, name: str, units: Units = Units.MM)
 def _failures(simulation: Simulation) -> list[Bar]:
     shares = simulation.failed / simulation.draws
     order = [n for n in np.argsort(-shares, kind="stable") if shares[n] > 0][:MOST]
-    return [(DEMANDS[n].complaint, float(shares[n]), percent(float(shares[n]))) for n in order]
+    return [(say(DEMANDS[n].complaint), float(shares[n]), percent(float(shares[n]))) for n in order]
 
 
 def _causes(simulation: Simulation, units: Units) -> list[Bar]:
@@ -45,7 +50,7 @@ def _causes(simulation: Simulation, units: Units) -> list[Bar]:
     order = [n for n in np.argsort(-influence) if influence[n] > 1e-3][:MOST]
     return [
         (
-            f"{simulation.dims[n].name}, {limits_text(simulation.dims[n], units)}",
+            f"{spoken(simulation.dims[n])}, {limits_text(simulation.dims[n], units)}",
             float(influence[n]),
             f"{influence[n] * 100:.1f} %",
         )
@@ -57,7 +62,7 @@ def _bars(sheet: Sheet, y: float, title: str, bars: Sequence[Bar], colour: str) 
     sheet.words((22, y), title, size=14, bold=True)
     y += 10
     if not bars:
-        sheet.words((40, y + 16), "none", size=12)
+        sheet.words((40, y + 16), say("none"), size=12)
         return y + STEP
     longest = max(share for _, share, _ in bars)
     for what, share, written in bars:

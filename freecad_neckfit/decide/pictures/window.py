@@ -11,6 +11,7 @@ import numpy as np
 from ...job.arrays import FloatArray
 from ...job.quantity import Kind, Units
 from ...job.show import compact_length, show_value
+from ...job.speech import say
 from ..conflicts import Conflict, shortfall
 from ..demands import Demand
 from ..shop import INCH, Steps, named_marks, sixty_fourths, whole_steps
@@ -53,7 +54,7 @@ def draw_window(
     steps = steps or Steps()
     x, y = view(window)
     frame = Frame(74.0, 96.0, 500.0, 388.0, x, y)
-    sheet = Sheet(WIDTH, HEIGHT, title=f"{name}: where every demand holds")
+    sheet = Sheet(WIDTH, HEIGHT, title=f"{name}: {say('where every demand holds')}")
     _head(sheet, window, name)
     sheet.box(frame.left, frame.top, frame.width, frame.height, fill=OUTSIDE)
     sheet.areas((frame.places(p) for p in window.region.polygons if _seen(p, frame)), fill=WITHIN)
@@ -61,13 +62,13 @@ def draw_window(
     _marks(sheet, frame, window, steps, units)
     marked = [frame.place(*at) for at in (window.chosen, tried) if at is not None]
     bounds = _bounds(sheet, window, frame, marked)
-    _mark(sheet, frame, window.chosen, "as stated")
+    _mark(sheet, frame, window.chosen, say("as stated"))
     if tried is not None:
-        _mark(sheet, frame, tried, "tried")
+        _mark(sheet, frame, tried, say("tried"))
     frame.edge(sheet)
     for axis, draw in ((window.x, frame.draw_x), (window.y, frame.draw_y)):
         symbol, unit = _unit(axis.kind, units)
-        draw(sheet, f"{axis.title} [{symbol}]", unit=unit)
+        draw(sheet, f"{say(axis.title)} [{symbol}]", unit=unit)
     _legend(sheet, window, bounds, conflicts, units)
     _tell_steps(sheet, window, steps, units)
     return Picture(sheet.text(), frame)
@@ -105,11 +106,16 @@ def _seen(polygon: FloatArray, frame: Frame) -> bool:
 def _head(sheet: Sheet, window: Window, name: str) -> None:
     sheet.words((22, 32), name, size=18, bold=True)
     if window.empty:
-        said = f"No {window.x.name} and {window.y.name} in this range meets every demand."
+        words = say("No {} and {} in this range meets every demand.")
+        said = words.format(say(window.x.name), say(window.y.name))
     elif window.fits:
-        said = "In the blue area every demand holds. The joint as stated (cross) lies within it."
+        said = say(
+            "In the blue area every demand holds. The joint as stated (cross) lies within it."
+        )
     else:
-        said = "In the blue area every demand holds. The joint as stated (cross) lies OUTSIDE it."
+        said = say(
+            "In the blue area every demand holds. The joint as stated (cross) lies OUTSIDE it."
+        )
     sheet.words((22, 54), said, size=14)
 
 
@@ -131,13 +137,18 @@ def _marks(sheet: Sheet, frame: Frame, window: Window, steps: Steps, units: Unit
         if round(mark.depth * 64 / INCH) % every == 0:
             said = mark.name.removesuffix(" in")
             sheet.words((at, top - 8), said, anchor="middle", size=10, colour="#555555")
-    sheet.words((frame.left + frame.width + 22, top - 8), "inch", size=10, colour="#555555")
+    sheet.words((frame.left + frame.width + 22, top - 8), say("inch"), size=10, colour="#555555")
     for mark in named_marks(steps, units):
         if frame.x[0] < mark.depth < frame.x[1]:
             at, _ = frame.place(mark.depth, frame.y[0])
             sheet.line([(at, top), (at, bottom)], colour=FAINT, dash="2 4")
             sheet.words(
-                (at + 12, bottom - 6), mark.name, size=10, turn=-90, colour="#555555", halo=PAPER
+                (at + 12, bottom - 6),
+                say(mark.name),
+                size=10,
+                turn=-90,
+                colour="#555555",
+                halo=PAPER,
             )
 
 
@@ -149,7 +160,8 @@ def _few(values: tuple[float, ...], room: float) -> tuple[float, ...]:
 def _tell_steps(sheet: Sheet, window: Window, steps: Steps, units: Units) -> None:
     depth = compact_length(steps.depth, units=units)
     other = show_value(steps.along(window.y.name), kind=window.y.kind, units=units)
-    said = f"Small ticks inside the frame: steps of the shop, {depth} and {other.split(' (')[0]}"
+    said = say("Small ticks inside the frame: steps of the shop, {} and {}")
+    said = said.format(depth, other.split(" (")[0])
     sheet.words((74, HEIGHT - 14), said, size=11, colour="#555555")
 
 
@@ -220,20 +232,20 @@ def _legend(
 ) -> None:
     left, y = 600.0, 108.0
     if bounds:
-        sheet.words((left, y), "What bounds it", size=14, bold=True)
+        sheet.words((left, y), say("What bounds it"), size=14, bold=True)
         y += 24
     for n, demand in enumerate(bounds):
         _number(sheet, (left + 9, y - 4), n)
         ends = [(left + 24, y - 4), (left + 56, y - 4)]
         sheet.line(ends, colour=LINES[n % 7], dash=DASHES[n % 7], width=3.0)
-        for line in wrapped(demand.complaint, 28):
+        for line in wrapped(say(demand.complaint), 28):
             sheet.words((left + 64, y), line, size=12)
             y += 15
         y += 9
     if conflicts:
         y = _exclude(sheet, conflicts[0], left, y, units)
     y += 8
-    sheet.words((left, y), "As stated", size=14, bold=True)
+    sheet.words((left, y), say("As stated"), size=14, bold=True)
     y += 20
     for line in stated_lines(window, units):
         for part in wrapped(line, 38):
@@ -245,11 +257,11 @@ def _legend(
 def _exclude(sheet: Sheet, conflict: Conflict, left: float, y: float, units: Units) -> float:
     """What excludes what, in the column beside the chart."""
     single = len(conflict.demands) == 1
-    heading = "Not to be met anywhere" if single else "These exclude one another"
+    heading = say("Not to be met anywhere") if single else say("These exclude one another")
     sheet.words((left, y), heading, size=14, bold=True)
     y += 22
     for demand, short in zip(conflict.demands, conflict.shortfalls, strict=True):
-        lines = wrapped(f"{demand.complaint}, {shortfall(demand, short, units)}", 36)
+        lines = wrapped(f"{say(demand.complaint)}, {shortfall(demand, short, units)}", 36)
         sheet.dot((left + 4, y - 4), 3, fill=INK)
         for line in lines:
             sheet.words((left + 14, y), line, size=12)
@@ -268,15 +280,16 @@ def stated_lines(
     """Where the joint stands (or ``at``), and what it has least to spare of, in plain lines."""
     x, y = window.chosen if at is None else at
     second = show_value(y, kind=window.y.kind, units=units)
-    lines = [f"{compact_length(x, units=units)} deep, {window.y.name} {second}"]
+    deep = say("{} deep").format(compact_length(x, units=units))
+    lines = [f"{deep}, {say(window.y.name)} {second}"]
     said: set[str] = set()
     for demand, margin in window.margins_at(x, y).items():
         if demand.check.id in said or margin == 0.0:
             continue
         said.add(demand.check.id)
-        word = "to spare" if margin > 0 else "short"
+        word = say("{} to spare") if margin > 0 else say("{} short")
         amount = show_value(abs(margin) * demand.check.span, kind=demand.check.unit, units=units)
-        lines.append(f"{demand.check.title}: {amount} {word}")
+        lines.append(f"{say(demand.check.title)}: {word.format(amount)}")
         if len(said) == most:
             break
     return lines

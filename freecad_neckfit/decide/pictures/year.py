@@ -7,6 +7,7 @@ from dataclasses import replace
 import numpy as np
 
 from ...job.quantity import Units
+from ...job.speech import say
 from ..climate import MONTHS
 from ..shop import INCH
 from ..year import Curve, Year
@@ -19,14 +20,13 @@ LEFT, WIDTH, HEIGHT, GAP = 84.0, 590.0, 130.0, 62.0
 def draw_year(year: Year, *, name: str, units: Units = Units.MM) -> str:
     """Draw moisture and every curve by month as SVG; the blue band is what the limits allow."""
     total = 80 + (len(year.curves) + 1) * (HEIGHT + GAP) + 14
-    sheet = Sheet(860.0, total, title=f"{name} through the year")
-    said = "fits through the year" if year.met else "does NOT fit through the year"
+    sheet = Sheet(860.0, total, title=say("{} through the year").format(name))
+    said = say("fits through the year") if year.met else say("does NOT fit through the year")
     if year.met is None:
-        said = "could not be checked in every month"
+        said = say("could not be checked in every month")
     sheet.words((22, 32), f"{name}: {said}", size=18, bold=True)
-    sheet.words(
-        (22, 54), f"Cut at {year.cut:.1f} % moisture. Blue: what the limits allow.", size=13
-    )
+    cut = say("Cut at {} % moisture. Blue: what the limits allow.").format(f"{year.cut:.1f}")
+    sheet.words((22, 54), cut, size=13)
     moisture = Curve("moisture of the wood", "moisture", "%", year.cut, year.moisture, 6.0, 14.0)
     for n, curve in enumerate((moisture, *(_in_units(c, units) for c in year.curves))):
         _chart(sheet, curve, 84 + n * (HEIGHT + GAP), LINES[n % 7], DASHES[n % 7])
@@ -47,10 +47,10 @@ def _in_units(curve: Curve, units: Units) -> Curve:
 def _chart(sheet: Sheet, curve: Curve, top: float, colour: str, dash: str) -> None:
     frame = Frame(LEFT, top, WIDTH, HEIGHT, (0.0, 11.0), _span(curve))
     _band(sheet, frame, curve)
-    frame.draw_y(sheet, f"[{curve.unit}]" if len(curve.unit) < 4 else "[diameters]", most=6)
+    frame.draw_y(sheet, f"[{curve.unit}]" if len(curve.unit) < 4 else say("[diameters]"), most=6)
     for n, month in enumerate(MONTHS):
         at, _ = frame.place(float(n), frame.y[0])
-        sheet.words((at, top + HEIGHT + 16), month, size=11, anchor="middle")
+        sheet.words((at, top + HEIGHT + 16), say(month), size=11, anchor="middle")
     for run in _runs(curve):
         points = np.column_stack([run, curve.values[run]])
         sheet.line(frame.places(points), colour=colour, width=2.5, dash=dash)
@@ -58,9 +58,11 @@ def _chart(sheet: Sheet, curve: Curve, top: float, colour: str, dash: str) -> No
             sheet.dot(place, 3, fill=colour, line=colour)
     _, now = frame.place(0.0, curve.now)
     sheet.line([(LEFT, now), (LEFT + WIDTH, now)], colour=FAINT, dash="2 4")
-    sheet.words((LEFT + WIDTH + 8, now + 4), "when cut", size=11, colour="#555555")
+    sheet.words((LEFT + WIDTH + 8, now + 4), say("when cut"), size=11, colour="#555555")
     frame.edge(sheet)
-    sheet.words((LEFT, top - 8), f"{curve.title} [{curve.unit}]", size=13, bold=True, colour=INK)
+    sheet.words(
+        (LEFT, top - 8), f"{say(curve.title)} [{say(curve.unit)}]", size=13, bold=True, colour=INK
+    )
 
 
 def _span(curve: Curve) -> tuple[float, float]:
@@ -76,7 +78,7 @@ def _band(sheet: Sheet, frame: Frame, curve: Curve) -> None:
     high = frame.y[1] if curve.high is None else curve.high
     (left, bottom), (right, top) = frame.place(0.0, low), frame.place(11.0, high)
     sheet.box(left, top, right - left, bottom - top, fill=WITHIN)
-    for limit, word in ((curve.low, "least"), (curve.high, "most")):
+    for limit, word in ((curve.low, say("least")), (curve.high, say("most"))):
         if limit is not None:
             _, y = frame.place(0.0, limit)
             sheet.line([(left, y), (right, y)], colour=INK, width=1.0, dash="6 3")

@@ -7,6 +7,7 @@ from numpy.typing import NDArray
 
 from ...fit.verdict import ROUNDING
 from ...job.arrays import FloatArray
+from ...job.speech import say
 from ..demands import DEMANDS
 from ..window import Window
 from .frame import Frame
@@ -31,7 +32,7 @@ def tell_zones(sheet: Sheet, window: Window, frame: Frame) -> None:
     worst = worst.reshape(ZONES)
     taken = [(*frame.place(*window.chosen), 30.0, 20.0)]
     for row in sorted(np.unique(worst[worst >= 0]), key=lambda row: -int((worst == row).sum())):
-        words = DEMANDS[window.field.rows[row]].complaint
+        words = say(DEMANDS[window.field.rows[row]].complaint)
         found = _place(worst == row, words, frame, (x, y), taken)
         if found is None:
             continue

@@ -11,6 +11,8 @@ from ...fit.verdict import ROUNDING
 from ...job.parameters import ALL
 from ...job.quantity import Kind, Units
 from ...job.show import show_value
+from ...job.speech import say
+from ...job.words import name_of
 from ..demands import DEMANDS
 from .dimension import Dimension
 from .linear import Linear
@@ -38,19 +40,17 @@ def report_lines(
 ) -> list[str]:  # fmt: skip
     """How often the joint fails, which demands do, what matters most and what to draw in first."""
     low, high = simulation.interval()
-    verdict = (
-        f"{name}: {percent(simulation.share)} of joints fail (95 % confidence: {percent(low)} to "
-        f"{percent(high)}; {simulation.draws:,} draws, seed {simulation.seed})"
-    )
-    lines = [
-        verdict,
-        "",
-        f"  {'demand':<57}{'fails':>9}{'middle':>10}{'RSS':>10}{'worst':>10}",
-    ]
-    lines += _demands(linear, simulation, units) or ["  no demand fails within these limits"]
+    fail = say("{} of joints fail (95 % confidence: {} to {}; {} draws, seed {})").format(
+        percent(simulation.share), percent(low), percent(high),
+        f"{simulation.draws:,}", simulation.seed,
+    )  # fmt: skip
+    heads = say("demand"), say("fails"), say("middle"), say("RSS"), say("worst")
+    lines = [f"{name}: {fail}", "", "  {:<57}{:>9}{:>10}{:>10}{:>10}".format(*heads)]
+    none = "  " + say("no demand fails within these limits")
+    lines += _demands(linear, simulation, units) or [none]
     if len(lines) > 3 and (simulation.failed > 0).any():
-        lines += ["", *(f"  {line}" for line in EXPLAINED)]
-    lines += ["", "What matters most (share of the failures that it explains alone):"]
+        lines += ["", *(f"  {say(line)}" for line in EXPLAINED)]
+    lines += ["", say("What matters most (share of the failures that it explains alone):")]
     lines += _influences(simulation, units)
     lines += ["", *_tighten(simulation, steps, alone, wish, units)]
     return lines
@@ -79,11 +79,11 @@ def _demands(linear: Linear, simulation: Simulation, units: Units) -> list[str]:
                 for v in (linear.middle[n], after, linear.worst[n])
             ),
         ]
-        lines.append(f"  {demand.complaint[:56]:<57}{cells[0]:>9}" + "".join(
+        lines.append(f"  {say(demand.complaint)[:56]:<57}{cells[0]:>9}" + "".join(
             f"{c:>10}" for c in cells[1:]
         ))  # fmt: skip
     if len(at_risk) > MOST:
-        lines.append(f"  and {len(at_risk) - MOST} more")
+        lines.append("  " + say("and {} more").format(len(at_risk) - MOST))
     return lines
 
 
@@ -93,6 +93,12 @@ def _signed(value: float, kind: Kind, units: Units) -> str:
     if kind is Kind.NUMBER:
         return f"{value:+.2f}"
     return show_value(value, kind=kind, units=units, signed=True).split(" (")[0].removesuffix(" mm")
+
+
+def spoken(dim: Dimension) -> str:
+    """A dimension's name in the words of whoever speaks."""
+    words = say(name_of(dim.key))
+    return words if dim.index is None else f"{words} {dim.index + 1}"
 
 
 def limits_text(dim: Dimension, units: Units) -> str:
@@ -108,9 +114,9 @@ def _influences(simulation: Simulation, units: Units) -> list[str]:
     influence = simulation.influence
     order = [n for n in np.argsort(-influence) if influence[n] > 1e-3][:MOST]
     if not order:
-        return ["  nothing: there are no failures to explain"]
+        return ["  " + say("nothing: there are no failures to explain")]
     return [
-        f"  {simulation.dims[n].name:<28}{limits_text(simulation.dims[n], units):>18}"
+        f"  {spoken(simulation.dims[n]):<28}{limits_text(simulation.dims[n], units):>18}"
         f"{influence[n] * 100:>8.1f} %"
         for n in order
     ]
@@ -120,18 +126,19 @@ def _tighten(
     simulation: Simulation, steps: Sequence[Step], alone: Sequence[Step], wish: float, units: Units
 ) -> list[str]:
     if simulation.share <= wish:
-        return [f"The wished {percent(wish)} is kept; no limits need be drawn in."]
-    lines = [f"To come down to {percent(wish)}:"]
+        kept = say("The wished {} is kept; no limits need be drawn in.")
+        return [kept.format(percent(wish))]
+    lines = [say("To come down to {}:").format(percent(wish))]
     enough = [s for s in alone if s.share <= wish]
     if enough:
-        lines.append("  one of these alone:")
+        lines.append("  " + say("one of these alone:"))
         lines += [f"    {_step(s, units)}" for s in enough[:3]]
     else:
-        lines.append("  no limits alone reach it; one after the other:")
+        lines.append("  " + say("no limits alone reach it; one after the other:"))
         lines += [f"    {_step(s, units)}" for s in steps]
         if not steps or steps[-1].share > wish:
-            lines.append("    and this is not enough: bring the middles nearer to their limits'")
-            lines.append("    middle, or allow more")
+            lines.append("    " + say("and this is not enough: bring the middles nearer to their"))
+            lines.append("    " + say("limits' middle, or allow more"))
     return lines
 
 
@@ -139,7 +146,8 @@ def _step(step: Step, units: Units) -> str:
     kind = ALL[step.dimension.key].kind
     half = show_value(step.half, kind=kind, units=units).split(" (")[0]
     before = limits_text(step.dimension, units)
-    return f"{step.dimension.name} from {before} to ±{half}: {percent(step.share)} fail"
+    name = spoken(step.dimension)
+    return say("{} from {} to ±{}: {} fail").format(name, before, half, percent(step.share))
 
 
 def report_record(name: str, linear: Linear, simulation: Simulation) -> dict[str, Any]:

@@ -10,6 +10,7 @@ from .cavities import cavity_cutters
 from .outline import Bounds, Segments, bounds_of, front_edge
 from .plan import face
 from .pocket import BEYOND, floor_height, pocket_cutter, pocket_plan
+from .rounds import rounded_slab
 from .screws import back_height, hole_cutters
 from .shapes import UP, Solid, common, cut, one_solid, tapered
 from .top import height, range_over, under_top
@@ -30,7 +31,7 @@ def body(v: Values, outline: Segments) -> Solid:
     above = range_over(v, bounds.x, bounds.y)[1] + BEYOND
     _check_floor(v)
     _check_edges(v, outline)
-    blank = _rounded(v, _blank(v, outline, bounds), outline)
+    blank = _rounded(v, outline, bounds)
     tools = [*_tools(v, front=bounds.x[0], above=above), *_contour(v, outline)]
     return _cut_from(blank, tools)
 
@@ -72,12 +73,16 @@ def _blank(v: Values, outline: Segments, bounds: Bounds) -> Solid:
     return one_solid(common(upright, under), name="body")
 
 
-def _rounded(v: Values, blank: Solid, outline: Segments) -> Solid:
+def _rounded(v: Values, outline: Segments, bounds: Bounds) -> Solid:
     """The blank with its outer edges rounded, except where the pocket's mouth opens through."""
-    radius = float(v["body.edge_round"])
+    radius, front = float(v["body.edge_round"]), front_edge(outline)
+    if radius > 0 and v["body.top"] == "flat":
+        slab = rounded_slab(outline, (-float(v["body.thickness"]), 0.0), radius, front)
+        if slab is not None:
+            return slab
+    blank = _blank(v, outline, bounds)
     if radius <= 0:
         return blank
-    front = front_edge(outline)
     edges = [e for e in blank.Edges if not _is_upright(e) and not _is_front(e, front)]
     try:
         result = blank.makeFillet(radius, edges)

@@ -2,6 +2,8 @@
 
 Each crown is a gable: its crest is the exact line that a string is stopped on, and its flanks fall
 straight to the board. A round crown would cost more faces and touch strings in the same line.
+A fret square to the centreline is bent about one axis, and so is a section turned about that; one
+that stands aslant is put together from its faces.
 """
 
 from __future__ import annotations
@@ -14,7 +16,7 @@ from FreeCAD import Vector
 
 from ...job.resolve import Values
 from .fretboard import board_half_width, board_radius, board_top
-from .shapes import Solid, closed
+from .shapes import Solid, closed, polygon
 
 OCTAVE = 12
 
@@ -80,6 +82,8 @@ def _crown(v: Values, u_treble: float, u_bass: float, shift: float) -> Solid | N
     ends = _ends(v, x_centre, lean)
     if ends is None:
         return None
+    if lean == 0:
+        return _turned(v, x_centre, ends, shift)
     return _gable(_crest(v, x_centre, lean, ends, shift), lean, v)
 
 
@@ -95,6 +99,17 @@ def _ends(v: Values, x_centre: float, lean: float) -> tuple[float, float] | None
     elif x_centre > end:
         return None
     return (low, high) if high - low > 1.0 else None
+
+
+def _turned(v: Values, x: float, ends: tuple[float, float], shift: float) -> Solid:
+    """The crown of a fret square to the centreline: its crest is an arc about an axis along it."""
+    radius, height = board_radius(v, x), float(v["neck.fret_height"])
+    axis = Vector(x, 0, v["neck.height"] - radius + height + shift)
+    first, last = (math.asin(y / radius) for y in ends)
+    outward, aside = Vector(0, math.sin(first), math.cos(first)), Vector(v["neck.fret_width"] / 2)
+    low = axis + outward * (radius - height)
+    section = polygon([axis + outward * radius, low - aside, low + aside])
+    return section.revolve(axis, Vector(-1, 0, 0), math.degrees(last - first))
 
 
 def _crest(v: Values, x_centre: float, lean: float, ends: tuple[float, float], shift: float) -> Any:
@@ -151,5 +166,5 @@ def _gable(crest: Any, lean: float, v: Values) -> Solid:
     ends = []
     for p in (crest.firstVertex().Point, crest.lastVertex().Point):
         corners = [p, p + down - across, p + down + across]
-        ends.append(Part.Face(Part.makePolygon([*corners, corners[0]])))
+        ends.append(polygon(corners))
     return closed([left, right, base, *ends])

@@ -22,6 +22,9 @@ if TYPE_CHECKING:
 SEARCH = 4.0
 """A crown's highest point lies at most this far [mm] along the string from where it should."""
 
+ALONG = 0.1
+"""An axis runs along the neck where its direction's Y stays below this."""
+
 
 @dataclass(frozen=True)
 class Strings:
@@ -106,6 +109,14 @@ def _tops(
     return found_x, found_z
 
 
+def _is_straight_across(surface: Any) -> bool:
+    """Whether a surface is straight square to the fret: plane, or bent about the neck's length."""
+    kind = type(surface).__name__
+    if kind in ("Cylinder", "Cone"):
+        return abs(float(surface.Axis.y)) < ALONG
+    return kind in ("Plane", "SurfaceOfExtrusion")
+
+
 @dataclass(frozen=True)
 class Ridge:
     """The highest line of a fret: an edge of its solid, in the neck frame.
@@ -125,13 +136,13 @@ class Ridge:
         Raises NotFound where the fret is not straight-sided: then no edge is its crest.
         """
         frame = context.frame
-        kinds = {type(f.Surface).__name__ for f in solid.Faces}
-        if not kinds <= {"Plane", "SurfaceOfExtrusion"}:
+        if not all(_is_straight_across(f.Surface) for f in solid.Faces):
             raise NotFound("a fret has round flanks, so that its crest is no edge")
         best: tuple[float, Any] | None = None
+        long = 0.5 * solid.BoundBox.YLength
         for edge in solid.Edges:
             start, end = edge.valueAt(edge.FirstParameter), edge.valueAt(edge.LastParameter)
-            if abs(end.y - start.y) < 0.5 * solid.BoundBox.YLength:
+            if abs(end.y - start.y) < long:
                 continue
             half = edge.valueAt((edge.FirstParameter + edge.LastParameter) / 2)
             height = float(frame.to_neck(np.array([half.x, half.y, half.z]))[2])

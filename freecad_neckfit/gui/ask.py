@@ -16,10 +16,13 @@ def _kinds() -> str:
     return tr("Job files (*.toml);;All files (*)")
 
 
-def ask_file(title: str) -> str:
-    """A file that is there; empty where the designer cancelled."""
+def ask_file(title: str, kinds: str = "") -> str:
+    """A file that is there; empty where the designer cancelled.
+
+    ``kinds``: of files, as Qt writes them; job files unless given.
+    """
     window = FreeCADGui.getMainWindow()
-    file, _ = QtGui.QFileDialog.getOpenFileName(window, title, folder(), _kinds())
+    file, _ = QtGui.QFileDialog.getOpenFileName(window, title, folder(), kinds or _kinds())
     if file:
         keep_folder(str(Path(file).parent))
     return str(file)

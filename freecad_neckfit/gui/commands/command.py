@@ -34,7 +34,8 @@ class Command:
     ``name``: ``NeckFit_Xyz``, by which macros and tests call it. ``menu``: its words, ``&`` before
     the letter that picks it in the menu. ``tip``: one sentence for tooltip and status bar. ``run``
     gets the active document and its selection; what it changes is one step of undo, and an
-    exception undoes it and is told. ``possible`` is asked several times a second: keep it cheap.
+    exception undoes it and is told. ``possible`` is asked several times a second where a document
+    is open: keep it cheap.
     ``icon``: file name in resources/icons. ``shortcut``: as Qt writes it. ``makes_document``: a new
     document is opened where there is none. ``step``: False for what leaves the document as it is,
     or opens a panel that keeps its own step. ``checked``: for a toggle, whether it is on.
@@ -84,7 +85,7 @@ class Shell:
         if c.step and FreeCADGui.Control.activeDialog():
             return False  # the panel has a step of its own under way, which this would end
         selection = selected(document)
-        is_possible = c.makes_document or c.possible(document, selection)
+        is_possible = c.possible(document, selection)
         if c.checked is not None:
             _show_checked(c.name, on=is_possible and c.checked(document, selection))
         return is_possible

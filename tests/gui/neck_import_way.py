@@ -1,0 +1,339 @@
+"""Run within FreeCAD's screen: a designer imports necks from files, by dialogs and by the mouse."""
+
+import lzma
+import os
+from pathlib import Path
+
+import FreeCAD
+import FreeCADGui
+from commands_hand import answering, docks_text, file_of, make_ready, push
+from fit_panel_hand import buttons, click, enter, mouse, picture, pump, until
+from PySide import QtCore
+from whole_digest import differences, digest
+
+FOLDER = Path(os.environ["NECKFIT_ANSWER"]).parent
+FILES = Path(__file__).resolve().parents[1] / "necks" / "files"
+held = {}
+
+
+def main():
+    """Seen at each stage, by the stage's name."""
+    make_ready()
+    hold_panels()
+    told = {"without a document": without_document()}
+    push("NeckFit_Sample")
+    document = FreeCAD.ActiveDocument
+    document.saveAs(str(FOLDER / "joint.FCStd"))
+    told["refused"] = refused(document)
+    told["cancelled"] = cancelled(document)
+    told["asked"] = asked(document)
+    told["taken"] = taken(document)
+    told["reopened"] = reopened(document)
+    told["mesh"] = mesh(FreeCAD.ActiveDocument)
+    told["dialogs"] = held["dialogs"]
+    return told
+
+
+def hold_panels():
+    """Keep each panel that is opened, and each sentence that a dialog would say."""
+    from freecad_neckfit.gui import report
+    from freecad_neckfit.gui.panels import neck_import
+
+    def opened(*arguments):
+        held["panel"] = held["open"](*arguments)
+        return held["panel"]
+
+    held["open"], neck_import.open_panel = neck_import.open_panel, opened
+    held["dialogs"] = []
+    report.show_sentence = lambda title, sentence: held["dialogs"].append(f"{title}: {sentence}")
+
+
+def chosen(name):
+    """Press the button and name a file in the dialog, as a designer does."""
+    packed = FILES / name
+    file = FOLDER / name.removesuffix(".xz")
+    data = packed.read_bytes()
+    file.write_bytes(lzma.decompress(data) if packed.suffix == ".xz" else data)
+    held["panel"] = None
+    done = answering(file_of(file))
+    push("NeckFit_ImportNeck")
+    assert until(lambda: done), "no dialog asked for a file"
+    pump(300)
+    return held["panel"]
+
+
+def without_document():
+    """A new document is made for it, and goes again where the file is refused."""
+    chosen("stick.step.xz")
+    return {"said": held["dialogs"].pop(), "documents": len(FreeCAD.listDocuments())}
+
+
+def refused(document):
+    before = state(document)
+    said = []
+    for name in ("stick.step.xz", "cut-short.step", "no-step.step", "empty.step"):
+        chosen(name)
+        said.append(held["dialogs"].pop() if held["dialogs"] else "")
+    return {"said": said, "changed": changed(before, document), "open": is_open()}
+
+
+def cancelled(document):
+    before, camera, graph = state(document), seen(document), nodes(document)
+    panel = chosen("bound.step.xz")
+    while_open = changed(before, document)
+    hidden = drawn(document)
+    drag_view(panel)
+    turned = seen(document) != camera
+    choose(panel, "neck.heel_width_end")
+    lit = len(panel.scene.lit)
+    click(buttons(panel)[1])
+    pump(200)
+    return {
+        "while open": while_open, "drawn while open": hidden, "lit": lit, "turned": turned,
+        "changed": changed(before, document), "drawn": drawn(document) == before["drawn"],
+        "camera": seen(document) == camera, "open": is_open(), "nodes": nodes(document),
+        "nodes before": graph,
+    }  # fmt: skip
+
+
+def asked(document):
+    """A neck whose heel stands beside its fretboard's centreline asks first."""
+    before = state(document)
+    panel = chosen("crooked-heel.step.xz")
+    told = {"first": panel.form.row.id, "says": panel.form.notice.text(), "detail": detail(panel)}
+    picture("import_asks")
+    click(buttons(panel)[0])
+    told["after OK"] = {"open": is_open(), "says": panel.form.notice.text(),
+                        "changed": changed(before, document)}  # fmt: skip
+    enter(panel.form.value, "3 mm")
+    told["too small"] = panel.form.notice.text(), rows(panel)["neck.heel_width_end"]
+    enter(panel.form.value, "2 1/4 in")
+    told["typed"] = rows(panel)["neck.heel_width_end"], panel.form.notice.text()
+    choose(panel, "neck.heel_width_end")
+    click(panel.form.accept)
+    told["accepted"] = rows(panel)["neck.heel_width_end"], panel.form.notice.text()
+    click(buttons(panel)[1])
+    pump(200)
+    told["changed"] = changed(before, document)
+    return told
+
+
+def taken(document):
+    before, names = digest(document), list(document.UndoNames)
+    panel = chosen("bound.step.xz")
+    told = {"says": panel.form.notice.text(), "rows": rows(panel)}
+    picture("import_opened")
+    # The mouse over a row lights its faces up.
+    told["pointed"] = pointed(panel, "neck.heel_width_mouth")
+    choose(panel, "item heel sides")
+    told["sides"] = sorted(panel.scene.lit) == sorted(panel.session.faces("heel sides"))
+    picture("import_sides")
+    choose(panel, "item heel bottom")
+    picture("import_bottom")
+    told |= picked_by_hand(panel)
+    told["untouched"] = differences(before, digest(document)) == []
+    click(buttons(panel)[0])
+    assert until(lambda: not is_open(), 30000), panel.form.notice.text()
+    pump(300)
+    picture("import_taken")
+    told["accepted"] = {
+        "steps": [n for n in document.UndoNames if n not in names],
+        "count": len(document.UndoNames) - len(names),
+        "adopts": document.Neck.Adopted.Label, "width": document.Neck.HeelWidthEnd.Value,
+        "underside": document.Neck.Underside.Value, "valid": document.Joint.isValid(),
+        "findings": len(findings(document)), "stale": bool(document.Check.Stale),
+        "judged on solids": findings(document)["overhang.gap"], "nodes": nodes(document),
+    }  # fmt: skip
+    told["macro"] = "neck_import.import_neck(" in docks_text("Python console")
+    after = digest(document)
+    FreeCADGui.runCommand("Std_Undo", 0)
+    pump(300)
+    told["undone"] = differences(before, digest(document))
+    FreeCADGui.runCommand("Std_Redo", 0)
+    pump(300)
+    told["redone"] = differences(after, digest(document))
+    return told
+
+
+def picked_by_hand(panel):
+    """The binding's lower edge is clicked for the overhang's underside, and given back."""
+    choose(panel, "item underside")
+    told = {"found": rows(panel)["neck.underside"], "faces found": panel.scene.lit}
+    (strip, *_) = panel.session.read.found.items["binding"]
+    panel.scene.look_at([strip])
+    pump(200)
+    click(panel.form.pick)
+    at = pixel_of(panel, strip)
+    hover(at)
+    told["under the mouse"] = panel.scene.under == strip
+    picture("import_picking")
+    press_at(at)
+    told["picked"] = {
+        "row": rows(panel)["neck.underside"], "item": rows(panel)["item underside"],
+        "lit": panel.scene.lit == (strip,), "still picking": panel.form.pick.isChecked(),
+        "under": panel.scene.under,
+    }  # fmt: skip
+    picture("import_by_hand")
+    click(panel.form.back)
+    told["given back"] = rows(panel)["neck.underside"], panel.scene.lit
+    # A face that cannot be it is refused, and all stays as it was.
+    choose(panel, "item heel bottom")
+    click(panel.form.pick)
+    (end, *_) = [i for i in panel.session.faces("heel end") if panel.scene.patches.area[i] > 100]
+    panel.scene.look_at([end])
+    pump(200)
+    press_at(pixel_of(panel, end))
+    told["no bottom"] = panel.form.notice.text(), rows(panel)["item heel bottom"]
+    # Taken for good: the strip once more.
+    choose(panel, "item underside")
+    panel.scene.look_at([strip])
+    pump(200)
+    click(panel.form.pick)
+    press_at(pixel_of(panel, strip))
+    told["taken by hand"] = rows(panel)["neck.underside"]
+    return told
+
+
+def reopened(document):
+    """What a saved document holds after it was opened again."""
+    file, before = document.FileName, findings(document)
+    document.save()
+    FreeCAD.closeDocument(document.Name)
+    document = FreeCAD.openDocument(file)
+    pump(300)
+    document.recompute()
+    push("NeckFit_Check")
+    return {
+        "adopts": document.Neck.Adopted.Label,
+        "underside": document.Neck.Underside.Value,
+        "same": {i: s for i, s in findings(document).items() if s != before[i]},
+    }
+
+
+def mesh(document):
+    """Of triangles there are values only; the panel says so, and faces light up all the same."""
+    panel = chosen("parts.stl.xz")
+    told = {"says": panel.form.notice.text()}
+    choose(panel, "item heel sides")
+    told["lit"] = len(panel.scene.lit)
+    picture("import_mesh")
+    click(buttons(panel)[0])
+    assert until(lambda: not is_open(), 30000), panel.form.notice.text()
+    told["adopts"] = document.Neck.Adopted is None
+    told["findings"] = len(findings(document))
+    return told
+
+
+def findings(document):
+    from freecad_neckfit.features.run_check import findings_of
+
+    return {f["id"]: f["state"] for f in findings_of(document.Check)}
+
+
+def state(document):
+    shown = FreeCADGui.getDocument(document.Name)
+    return {
+        "digest": digest(document), "undo": list(document.UndoNames), "drawn": drawn(document),
+        "modified": bool(shown.Modified),
+    }  # fmt: skip
+
+
+def changed(before, document):
+    now = state(document)
+    found = differences(before["digest"], now["digest"])
+    return found + [name for name in ("undo", "modified") if before[name] != now[name]]
+
+
+def drawn(document):
+    """Objects whose nodes the view draws."""
+    return sorted(
+        o.Name for o in document.Objects
+        if getattr(o.ViewObject, "SwitchNode", None) is not None
+        and o.ViewObject.SwitchNode.whichChild.getValue() != -1
+    )  # fmt: skip
+
+
+def nodes(document):
+    return FreeCADGui.getDocument(document.Name).ActiveView.getSceneGraph().getNumChildren()
+
+
+def seen(document):
+    camera = FreeCADGui.getDocument(document.Name).ActiveView.getCameraNode()
+    kept = [*camera.position.getValue().getValue(), *camera.orientation.getValue().getValue()]
+    return [round(a, 4) for a in (*kept, camera.height.getValue())]
+
+
+def is_open():
+    return bool(FreeCADGui.Control.activeDialog())
+
+
+def rows(panel):
+    return {r.id: [r.value, r.standing.name] for r in panel.form.rows()}
+
+
+def detail(panel):
+    return panel.form.detail.text()
+
+
+def item_of(panel, row):
+    """A row of the list and where it is in its viewport."""
+    for item in panel.form._items():
+        if item.data(0, QtCore.Qt.UserRole + 1).id == row:
+            panel.form.list.scrollToItem(item)
+            pump(50)
+            return panel.form.list.visualItemRect(item)
+    raise LookupError(row)
+
+
+def choose(panel, row):
+    """Click a row."""
+    area = item_of(panel, row)
+    at = QtCore.QPoint(area.left() + 30, area.center().y())
+    click(panel.form.list.viewport(), at)
+    assert panel.form.row.id == row, (row, panel.form.row)
+    pump(150)
+
+
+def pointed(panel, row):
+    """What lights up while the mouse is over a row, and once it left."""
+    area = item_of(panel, row)
+    at = QtCore.QPoint(area.left() + 30, area.center().y())
+    here = panel.form.list.viewport()
+    mouse(here, QtCore.QEvent.MouseMove, at, button=QtCore.Qt.NoButton, held=QtCore.Qt.NoButton)
+    pump(100)
+    lit = sorted(panel.scene.lit) == sorted(panel.session.faces("heel sides"))
+    QtCore.QCoreApplication.sendEvent(here, QtCore.QEvent(QtCore.QEvent.Leave))
+    pump(50)
+    return lit, list(panel.scene.lit)
+
+
+def pixel_of(panel, patch):
+    """The view's widget, and a point of it where a patch is the nearest thing."""
+    scene, view = panel.scene, panel.scene.view
+    area = view.graphicsView().viewport()
+    ratio = view.getSize()[0] / area.width()
+    triangles = scene.patches.triangles_of([patch])
+    for x, y, _ in scene.sight.pixels(triangles.mean(axis=1)):
+        if scene.hit_at((round(x), round(y))) == patch:
+            return area, QtCore.QPoint(round(x / ratio), round(area.height() - y / ratio))
+    raise AssertionError(f"patch {patch} is not to be seen")
+
+
+def press_at(at):
+    """Press and release the button in the view, and let the neck be recognised."""
+    hover(at)
+    click(*at)
+    pump(300)
+
+
+def hover(at):
+    """Bring the mouse there."""
+    area, point = at
+    mouse(area, QtCore.QEvent.MouseMove, point, button=QtCore.Qt.NoButton, held=QtCore.Qt.NoButton)
+    pump(100)
+
+
+def drag_view(panel):
+    """The designer turns the view by the middle button's drag; no face is picked by it."""
+    panel.scene.view.viewRear()
+    pump(100)

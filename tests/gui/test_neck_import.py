@@ -1,0 +1,155 @@
+"""Necks from files imported under a virtual screen, by real dialogs, rows and clicks on faces."""
+
+import json
+from pathlib import Path
+
+import pytest
+
+pytestmark = pytest.mark.gui
+
+FILES = Path(__file__).resolve().parents[1] / "necks" / "files"
+MADE = {r["kind"]: r for r in json.loads((FILES / "necks.json").read_text())}
+TRUTH = MADE["bound"]["truth"]
+STRIP = TRUTH["neck.underside"] - TRUTH["neck.binding"]
+"""Height of the binding's lower edge [mm]: what is clicked for the overhang's underside."""
+
+
+@pytest.fixture(scope="module")
+def told(on_screen):
+    """What the script in FreeCAD's window has seen."""
+    return on_screen("neck_import_way")
+
+
+def mm(value):
+    return f"{value:.2f} mm"
+
+
+def test_no_dialog_tells_of_a_fault(told):
+    assert told["dialogs"] == []
+
+
+def test_what_is_no_neck_is_refused_in_one_sentence_and_changes_nothing(told):
+    stick, short, other, empty = told["refused"]["said"]
+    assert "is not a neck" in stick
+    for sentence in (short, other):
+        assert "cannot be read as STEP" in sentence
+    assert "is empty" in empty
+    for sentence in (stick, short, other, empty):
+        assert sentence.endswith(".")
+        assert "\n" not in sentence
+    assert told["refused"]["changed"] == []
+    assert not told["refused"]["open"]
+
+
+def test_a_document_made_for_a_refused_file_goes_again(told):
+    assert "is not a neck" in told["without a document"]["said"]
+    assert told["without a document"]["documents"] == 0
+
+
+def test_while_the_panel_is_open_only_the_neck_is_seen_and_nothing_is_changed(told):
+    assert told["cancelled"]["while open"] == []
+    assert told["cancelled"]["drawn while open"] == []
+    assert told["cancelled"]["lit"] == 2  # the heel's two sides
+
+
+def test_cancel_leaves_document_view_and_camera_as_they_were(told):
+    left = told["cancelled"]
+    assert left["turned"]
+    assert (left["changed"], left["drawn"], left["camera"], left["open"]) == ([], True, True, False)
+    assert left["nodes"] == told["cancelled"]["nodes before"]
+
+
+def test_what_the_file_leaves_open_is_asked_before_ok(told):
+    asked = told["asked"]
+    assert asked["first"] == "neck.heel_width_end"
+    assert "1 question is open" in asked["says"]
+    assert "which of the two does the pocket follow?" in asked["detail"]
+    assert asked["after OK"]["open"]
+    assert "1 question is open" in asked["after OK"]["says"]
+    assert asked["after OK"]["changed"] == []
+
+
+def test_a_question_is_answered_by_typing_or_by_taking_what_was_recognised(told):
+    said, row = told["asked"]["too small"]
+    assert "lies below what is permitted" in said
+    assert row[1] == "ASKED"
+    row, said = told["asked"]["typed"]
+    assert row == ["57.15 mm", "HAND"]
+    assert "OK puts it into the pocket" in said
+    row, said = told["asked"]["accepted"]
+    assert row == ["57.04 mm", "HAND"]
+    assert told["asked"]["changed"] == []
+
+
+def test_each_measure_is_listed_with_its_value_and_how_sure_it_is(told):
+    rows = told["taken"]["rows"]
+    for key, value in TRUTH.items():
+        if key in rows and isinstance(value, float):
+            shown, standing = rows[key]
+            assert float(shown.removesuffix(" mm")) == pytest.approx(value, abs=0.011), key
+            assert standing == "SURE", key
+    assert rows["neck.scale"] == [mm(MADE["bound"]["made"]["scale"]), "SURE"]
+    assert rows["neck.frets"] == ["22", "SURE"]
+    assert rows["neck.make"] == ["glued", "LIKELY"]
+    assert rows["neck.rod"] == ["headstock", "ABSENT"]
+
+
+def test_the_mouse_over_a_row_lights_its_faces_up(told):
+    assert told["taken"]["pointed"] == [True, []]
+    assert told["taken"]["sides"]
+
+
+def test_a_face_clicked_in_the_view_tells_the_measure_anew(told):
+    taken = told["taken"]
+    assert taken["found"] == [mm(TRUTH["neck.underside"]), "SURE"]
+    assert taken["under the mouse"]
+    picked = taken["picked"]
+    assert picked["row"] == [mm(STRIP), "HAND"]
+    assert picked["item"] == ["1 face", "HAND"]
+    assert picked["lit"]
+    assert not picked["still picking"]
+    assert picked["under"] is None
+    row, lit = taken["given back"]
+    assert row == taken["found"]
+    assert lit == taken["faces found"]
+
+
+def test_a_face_that_cannot_be_it_is_refused_and_all_stays(told):
+    said, row = told["taken"]["no bottom"]
+    assert said.startswith("<b>!</b>")
+    assert row == ["1 face", "SURE"]
+
+
+def test_ok_seats_and_checks_the_neck_in_one_step(told):
+    accepted = told["taken"]["accepted"]
+    assert told["taken"]["untouched"]
+    assert (accepted["steps"], accepted["count"]) == (["Import a neck"], 1)
+    assert accepted["adopts"] == "bound"
+    assert accepted["width"] == pytest.approx(TRUTH["neck.heel_width_end"], abs=0.01)
+    assert accepted["underside"] == pytest.approx(STRIP, abs=0.01)
+    assert accepted["valid"]
+    assert accepted["findings"] > 40
+    assert not accepted["stale"]
+    # The solid itself is judged: its binding hangs into the cover plate.
+    assert accepted["judged on solids"] == "interferes"
+    assert told["taken"]["macro"]
+
+
+def test_undo_takes_all_of_it_back_and_redo_brings_it_again(told):
+    assert told["taken"]["undone"] == []
+    assert told["taken"]["redone"] == []
+
+
+def test_a_reopened_document_judges_the_same(told):
+    again = told["reopened"]
+    assert again["adopts"] == "bound"
+    assert again["underside"] == pytest.approx(STRIP, abs=0.01)
+    assert again["same"] == {}
+
+
+def test_a_mesh_is_taken_by_its_values(told):
+    mesh = told["mesh"]
+    assert "triangles only" in mesh["says"]
+    assert mesh["lit"] >= 2
+    assert mesh["adopts"]
+    assert mesh["findings"] > 40

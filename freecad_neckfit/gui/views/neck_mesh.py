@@ -40,13 +40,13 @@ def hit(p: Patches, start: FloatArray, end: FloatArray) -> int | None:
     one, other = p.corners[:, 1] - a, p.corners[:, 2] - a
     square = np.cross(way, other)
     size = (one * square).sum(axis=1)
-    with np.errstate(divide="ignore", invalid="ignore"):
-        off = start - a
-        u = (off * square).sum(axis=1) / size
-        q = np.cross(off, one)
-        v = (q @ way) / size
-        far = (other * q).sum(axis=1) / size
-    met = (np.abs(size) > PARALLEL) & (u >= 0) & (v >= 0) & (u + v <= 1) & (far >= 0) & (far <= 1)
+    crosses = np.abs(size) > PARALLEL
+    size = np.where(crosses, size, 1.0)
+    off = start - a
+    turn = np.cross(off, one)
+    u, v = (off * square).sum(axis=1) / size, (turn @ way) / size
+    far = (other * turn).sum(axis=1) / size
+    met = crosses & (u >= 0) & (v >= 0) & (u + v <= 1) & (far >= 0) & (far <= 1)
     if not met.any():
         return None
     return int(p.owner[np.argmin(np.where(met, far, np.inf))])

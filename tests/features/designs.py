@@ -74,6 +74,30 @@ def pocketed(document):
     return body, centreline(document)
 
 
+def free_form(document):
+    """One closed free-form curve as the outline, padded and rounded above, by PartDesign."""
+    rough = document.addObject("Sketcher::SketchObject", "Rough")
+    draw(rough, segments_of(outline_of(complete(PADDED))))
+    document.recompute()
+    points = [Vector(p.x, p.y, 0) for p in rough.Shape.Wires[0].discretize(Number=60)[:-1]]
+    document.removeObject(rough.Name)
+    body = document.addObject("PartDesign::Body", "Flowing")
+    sketch = body.newObject("Sketcher::SketchObject", "Outline")
+    curve = Part.BSplineCurve()
+    curve.interpolate(points, PeriodicFlag=True)
+    sketch.addGeometry(curve, False)
+    pad = body.newObject("PartDesign::Pad", "Pad")
+    pad.Profile, pad.Length = sketch, THICK
+    document.recompute()
+    fillet = body.newObject("PartDesign::Fillet", "Rounded")
+    above = [abs(e.CenterOfMass.z - THICK) < 1e-6 for e in pad.Shape.Edges]
+    fillet.Base = (pad, [f"Edge{i}" for i, there in enumerate(above, 1) if there])
+    fillet.Radius = 3.0
+    document.recompute()
+    assert fillet.isValid() and body.Shape.isValid()
+    return body, centreline(document)
+
+
 def draw(sketch, segments):
     for start, through, end in segments:
         a, b = Vector(*start, 0), Vector(*end, 0)

@@ -143,6 +143,34 @@ def test_the_result_lies_on_the_original(document, name):
     assert shown.Volume < there.Volume * (1 + 1e-9)
 
 
+def test_a_free_form_outline_is_read_and_checked_as_it_lies_and_turned(document):
+    solid, line, joint = made(document, "free_form")
+    body = adopt(joint, solid, line, "free_form")
+    assert body.Thickness.Value == pytest.approx(44.45, abs=SAME)
+    length = joint.Pocket.Length.Value
+    curve = document.Outline.Shape.Edges[0].Curve
+    for side, sign in (("Treble", 1), ("Bass", -1)):
+        along = [0.5 - length + 0.5 * n for n in range(int(2 * length) - 1)]
+        walls = [next_wall(curve, body.Frame.Base.x + x, sign) for x in along]
+        assert getattr(body, f"Block{side}").Value == pytest.approx(min(walls), abs=0.01)
+    as_it_lies = findings(joint)
+    states = {f["state"] for f in as_it_lies.values()}
+    assert "could not be checked" not in states
+    designs().turn(solid, line)
+    designs().nest(document, solid, line)
+    document.recompute()
+    same(as_it_lies, findings(joint), AGREE)
+
+
+def next_wall(curve, x, sign):
+    """Distance [mm] from the centreline to the curve beside the pocket at one X."""
+    import FreeCAD
+    import Part
+
+    across = Part.LineSegment(FreeCAD.Vector(x, sign * 29, 0), FreeCAD.Vector(x, sign * 250, 0))
+    return min(abs(p.Y) for p in curve.intersect(across))
+
+
 def test_what_was_measured_is_stated_and_said_to_be(document):
     from freecad_neckfit.features.values import stated_of
 

@@ -10,7 +10,7 @@ import numpy as np
 from ...job.arrays import FloatArray
 from ...job.parameters import ALL
 from ..measure.columns import next_above
-from ..measure.facets import Facets, accuracy, facets_of, joined
+from ..measure.facets import FREE_FORM, Facets, accuracy, facets_of, joined
 from ..measure.sections import section
 from .pocket_faces import Body
 from .reading import NotRead, Shown
@@ -34,7 +34,7 @@ def read_back(body: Body, *, mouth: float) -> Shown:
 
     ``body``: in the body frame. Raises NotRead where nothing looks down under the pocket.
     """
-    down = _down(body)
+    down = _down(body, mouth)
     x = np.arange(mouth + FROM_MOUTH, BEHIND, 1.0)
     z = _lowest(down, x)
     if not np.isfinite(z).any() or not np.isfinite(at_wall := float(_lowest(down, np.zeros(1))[0])):
@@ -62,10 +62,12 @@ def _contour(x: FloatArray, z: FloatArray, base: float, mouth: float) -> Shown:
     return Shown(values, dict.fromkeys(("body.thickness", "body.contour_depth"), off), notes)
 
 
-def _down(body: Body) -> Facets:
+def _down(body: Body, mouth: float) -> Facets:
     faces = [i for i, n in enumerate(body.normals) if n[:, 2].min() < -0.3]
-    found = [facets_of(body.faces[i], i, fine=accuracy(body.faces[i])) for i in faces]
-    return joined(found).facing(axis=2, sign=-1, least=0.1)
+    side = max(ASIDE) + 1.0
+    low, high = body.box[:, :3].min(axis=0), body.box[:, 3:].max(axis=0)
+    window = _window((mouth, BEHIND), (-side, side), (low[2], high[2]))
+    return _near(body, faces, window).facing(axis=2, sign=-1, least=0.1)
 
 
 def _lowest(down: Facets, x: FloatArray) -> FloatArray:
@@ -84,7 +86,7 @@ def read_walls(body: Body, pocket: Mapping[str, float], *, left_handed: bool) ->
     pocket is left out, with a note.
     """
     level = -float(pocket["pocket.depth"]) / 2
-    lines, normals = section(_crossing(body, level), level)
+    lines, normals = section(_crossing(body, level, float(pocket["pocket.length"])), level)
     values: dict[str, Any] = {}
     notes = []
     for side, sign in (("treble", 1), ("bass", -1)):
@@ -96,12 +98,33 @@ def read_walls(body: Body, pocket: Mapping[str, float], *, left_handed: bool) ->
     return Shown(values, dict.fromkeys(values, 0.0), tuple(notes))
 
 
-def _crossing(body: Body, z: float) -> Facets:
-    """Upright faces that reach over a level: triangulating a carved top would take seconds."""
+def _crossing(body: Body, z: float, length: float) -> Facets:
+    """Upright faces beside the pocket that reach over a level."""
     box = body.box
     there = (box[:, 2] <= z) & (box[:, 5] >= z)
-    faces = [i for i in sorted(body.upright) if there[i]]
-    return joined([facets_of(body.faces[i], i, fine=accuracy(body.faces[i])) for i in faces])
+    most = (ALL["body.block_treble"].high or 0.0) + 2 * BESIDE
+    window = _window((-length, 0.0), (-most, most), (z, z))
+    return _near(body, [i for i in sorted(body.upright) if there[i]], window)
+
+
+def _window(*spans: tuple[float, float]) -> Any:
+    """A box over three spans [mm], a little larger all round."""
+    import Part
+    from FreeCAD import Vector
+
+    low, high = (np.array([s[end] for s in spans]) + 0.5 * (2 * end - 1) for end in (0, 1))
+    return Part.makeBox(*map(float, high - low), Vector(*map(float, low)))
+
+
+def _near(body: Body, faces: list[int], window: Any) -> Facets:
+    """Triangles of the faces; of free-form ones, which have millions, only those in the window."""
+    found = []
+    for i in faces:
+        face = body.faces[i]
+        whole = accuracy(face) > FREE_FORM
+        for piece in [face] if whole else face.common(window).Faces:
+            found.append(facets_of(piece, i, fine=accuracy(piece)))
+    return joined(found)
 
 
 def _wall(

@@ -94,7 +94,8 @@ def free_form(document):
     fillet.Base = (pad, [f"Edge{i}" for i, there in enumerate(above, 1) if there])
     fillet.Radius = 3.0
     document.recompute()
-    assert fillet.isValid() and body.Shape.isValid()
+    assert fillet.isValid()
+    assert body.Shape.isValid()
     return body, centreline(document)
 
 

@@ -122,8 +122,8 @@ def _near(body: Body, faces: list[int], window: Any) -> Facets:
     for i in faces:
         face = body.faces[i]
         whole = accuracy(face) > FREE_FORM
-        for piece in [face] if whole else face.common(window).Faces:
-            found.append(facets_of(piece, i, fine=accuracy(piece)))
+        pieces = [face] if whole else face.common(window).Faces
+        found += [facets_of(piece, i, fine=accuracy(piece)) for piece in pieces]
     return joined(found)
 
 

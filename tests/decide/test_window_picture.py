@@ -7,7 +7,10 @@ import numpy as np
 import pytest
 
 from freecad_neckfit.decide.conflicts import find_conflicts
+from freecad_neckfit.decide.pictures.crosses import cross_labels
+from freecad_neckfit.decide.pictures.shop_marks import named_depths
 from freecad_neckfit.decide.pictures.window import draw_window
+from freecad_neckfit.decide.pictures.zones import meet
 from freecad_neckfit.decide.shop import Steps, sixty_fourths, whole_steps
 from freecad_neckfit.decide.window import find_window
 from freecad_neckfit.decide.window_text import window_lines, window_record
@@ -51,6 +54,18 @@ def test_words_stay_on_the_sheet(window):
     for element in root.iter(TEXT):
         assert 0 <= float(element.get("x")) <= 860
         assert 0 <= float(element.get("y")) <= 560
+
+
+@pytest.mark.parametrize("tried", [(15.6, 0.1), (15.5, 0.02), (15.42, 0.0), (15.5, -0.1)])
+def test_words_of_crosses_and_named_depths_keep_clear_of_each_other(window, tried):
+    frame = draw_window(window, name="a").frame
+    taken = [box for *_, box in named_depths(frame, Steps(stops=(15.55,)), Units.MM)]
+    assert len(taken) == 2
+    depths = list(taken)
+    cross_labels(frame, [(window.chosen, "as stated"), (tried, "tried")], taken)
+    words = taken[:2]
+    assert not meet(*words)
+    assert not any(meet(box, other) for box in words for other in depths)
 
 
 def test_a_click_leads_back_to_depth_and_angle(window):

@@ -14,17 +14,17 @@ from ...job.show import compact_length, show_value
 from ...job.speech import say
 from ..conflicts import Conflict, shortfall
 from ..demands import Demand
-from ..shop import INCH, Steps, named_marks, sixty_fourths, whole_steps
+from ..shop import INCH, Steps
 from ..window import Window
+from .crosses import cross_labels, draw_cross
 from .frame import Frame
-from .svg import DASHES, FAINT, INK, LINES, OUTSIDE, PAPER, WITHIN, Point, Sheet, wrapped
+from .shop_marks import draw_marks, draw_name, named_depths, tell_steps
+from .svg import DASHES, INK, LINES, OUTSIDE, WITHIN, Point, Sheet, wrapped
 from .zones import tell_zones
 
 WIDTH, HEIGHT = 860.0, 560.0
 LEAST_SPAN = {Kind.LENGTH: 1.0, Kind.ANGLE: 0.8}
 """The picture shows at least so much [mm, degrees]."""
-CLOSEST = 6.0
-"""Marks that would stand closer are left out."""
 CLEAR = 45.0
 """Numbers stand so far from each other and from the crosses, where there is room."""
 
@@ -58,19 +58,25 @@ def draw_window(
     _head(sheet, window, name)
     sheet.box(frame.left, frame.top, frame.width, frame.height, fill=OUTSIDE)
     sheet.areas((frame.places(p) for p in window.region.polygons if _seen(p, frame)), fill=WITHIN)
-    tell_zones(sheet, window, frame)
-    _marks(sheet, frame, window, steps, units)
-    marked = [frame.place(*at) for at in (window.chosen, tried) if at is not None]
-    bounds = _bounds(sheet, window, frame, marked)
-    _mark(sheet, frame, window.chosen, say("as stated"))
+    named = named_depths(frame, steps, units)
+    taken = [box for *_, box in named]
+    crosses = [(window.chosen, say("as stated"))]
     if tried is not None:
-        _mark(sheet, frame, tried, say("tried"))
+        crosses.append((tried, say("tried")))
+    labels = cross_labels(frame, crosses, taken)
+    tell_zones(sheet, window, frame, taken)
+    ticked = draw_marks(sheet, frame, window, steps)
+    for each in named:
+        draw_name(sheet, frame, *each[:3])
+    bounds = _bounds(sheet, window, frame, [frame.place(*at) for at, _ in crosses])
+    for cross, label in zip(crosses, labels, strict=True):
+        draw_cross(sheet, frame, *cross, label)
     frame.edge(sheet)
     for axis, draw in ((window.x, frame.draw_x), (window.y, frame.draw_y)):
         symbol, unit = _unit(axis.kind, units)
         draw(sheet, f"{say(axis.title)} [{symbol}]", unit=unit)
     _legend(sheet, window, bounds, conflicts, units)
-    _tell_steps(sheet, window, steps, units)
+    tell_steps(sheet, frame, window, steps, units, ticked)
     return Picture(sheet.text(), frame)
 
 
@@ -117,52 +123,6 @@ def _head(sheet: Sheet, window: Window, name: str) -> None:
             "In the blue area every demand holds. The joint as stated (cross) lies OUTSIDE it."
         )
     sheet.words((22, 54), said, size=14)
-
-
-def _marks(sheet: Sheet, frame: Frame, window: Window, steps: Steps, units: Units) -> None:
-    """What the shop can set: its steps within the frame, 64ths on top, named depths as lines."""
-    top, bottom = frame.top, frame.top + frame.height
-    for depth in _few(whole_steps(*frame.x, steps.depth), frame.width):
-        at, _ = frame.place(depth, frame.y[0])
-        sheet.line([(at, bottom - 5), (at, bottom)], colour=FAINT)
-    for value in _few(whole_steps(*frame.y, steps.along(window.y.name)), frame.height):
-        _, at = frame.place(frame.x[0], value)
-        sheet.line([(frame.left, at), (frame.left + 5, at)], colour=FAINT)
-    marks = sixty_fourths(*frame.x)
-    room = frame.width / max(len(marks), 1)
-    every = 1 if room > 44 else (2 if room > 22 else 4)
-    for mark in marks:
-        at, _ = frame.place(mark.depth, frame.y[0])
-        sheet.line([(at, top), (at, top - 4)], colour=FAINT)
-        if round(mark.depth * 64 / INCH) % every == 0:
-            said = mark.name.removesuffix(" in")
-            sheet.words((at, top - 8), said, anchor="middle", size=10, colour="#555555")
-    sheet.words((frame.left + frame.width + 22, top - 8), say("inch"), size=10, colour="#555555")
-    for mark in named_marks(steps, units):
-        if frame.x[0] < mark.depth < frame.x[1]:
-            at, _ = frame.place(mark.depth, frame.y[0])
-            sheet.line([(at, top), (at, bottom)], colour=FAINT, dash="2 4")
-            sheet.words(
-                (at + 12, bottom - 6),
-                say(mark.name),
-                size=10,
-                turn=-90,
-                colour="#555555",
-                halo=PAPER,
-            )
-
-
-def _few(values: tuple[float, ...], room: float) -> tuple[float, ...]:
-    """The values, or none where their marks would stand too close."""
-    return values if len(values) * CLOSEST < room else ()
-
-
-def _tell_steps(sheet: Sheet, window: Window, steps: Steps, units: Units) -> None:
-    depth = compact_length(steps.depth, units=units)
-    other = show_value(steps.along(window.y.name), kind=window.y.kind, units=units)
-    said = say("Small ticks inside the frame: steps of the shop, {} and {}")
-    said = said.format(depth, other.split(" (")[0])
-    sheet.words((74, HEIGHT - 14), said, size=11, colour="#555555")
 
 
 def _bounds(sheet: Sheet, window: Window, frame: Frame, marked: list[Point]) -> list[Demand]:
@@ -213,18 +173,6 @@ def _clear(places: list[Point], taken: list[Point]) -> Point:
 def _number(sheet: Sheet, at: tuple[float, float], n: int) -> None:
     sheet.dot(at, 9, fill="#FFFFFF", line=LINES[n % 7], width=2)
     sheet.words((at[0], at[1] + 4.5), str(n + 1), anchor="middle", size=12, bold=True)
-
-
-def _mark(sheet: Sheet, frame: Frame, at: tuple[float, float], said: str) -> None:
-    if not frame.holds(*at):
-        return
-    x, y = frame.place(*at)
-    for colour, width in ((PAPER, 6.0), (INK, 2.5)):
-        sheet.line([(x - 9, y), (x + 9, y)], colour=colour, width=width)
-        sheet.line([(x, y - 9), (x, y + 9)], colour=colour, width=width)
-    right = x > frame.left + frame.width - 80
-    place, anchor = (x - 12 if right else x + 12, y - 8), "end" if right else "start"
-    sheet.words(place, said, size=12, bold=True, anchor=anchor, halo=PAPER)
 
 
 def _legend(

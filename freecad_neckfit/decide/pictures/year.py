@@ -15,11 +15,13 @@ from .frame import Frame
 from .svg import DASHES, FAINT, INK, LINES, WITHIN, Sheet
 
 LEFT, WIDTH, HEIGHT, GAP = 84.0, 590.0, 130.0, 62.0
+LINE = 13.0
+"""Words that stand closer would touch."""
 
 
 def draw_year(year: Year, *, name: str, units: Units = Units.MM) -> str:
     """Draw moisture and every curve by month as SVG; the blue band is what the limits allow."""
-    total = 80 + (len(year.curves) + 1) * (HEIGHT + GAP) + 14
+    total = 92 + (len(year.curves) + 1) * (HEIGHT + GAP) + 14
     sheet = Sheet(860.0, total, title=say("{} through the year").format(name))
     said = say("fits through the year") if year.met else say("does NOT fit through the year")
     if year.met is None:
@@ -29,7 +31,7 @@ def draw_year(year: Year, *, name: str, units: Units = Units.MM) -> str:
     sheet.words((22, 54), cut, size=13)
     moisture = Curve("moisture of the wood", "moisture", "%", year.cut, year.moisture, 6.0, 14.0)
     for n, curve in enumerate((moisture, *(_in_units(c, units) for c in year.curves))):
-        _chart(sheet, curve, 84 + n * (HEIGHT + GAP), LINES[n % 7], DASHES[n % 7])
+        _chart(sheet, curve, 96 + n * (HEIGHT + GAP), LINES[n % 7], DASHES[n % 7])
     return sheet.text()
 
 
@@ -58,11 +60,22 @@ def _chart(sheet: Sheet, curve: Curve, top: float, colour: str, dash: str) -> No
             sheet.dot(place, 3, fill=colour, line=colour)
     _, now = frame.place(0.0, curve.now)
     sheet.line([(LEFT, now), (LEFT + WIDTH, now)], colour=FAINT, dash="2 4")
-    sheet.words((LEFT + WIDTH + 8, now + 4), say("when cut"), size=11, colour="#555555")
+    beside = LEFT + WIDTH + 8, _beside(frame, curve, now) + 4
+    sheet.words(beside, say("when cut"), size=11, colour="#555555")
     frame.edge(sheet)
     sheet.words(
         (LEFT, top - 8), f"{say(curve.title)} [{say(curve.unit)}]", size=13, bold=True, colour=INK
     )
+
+
+def _beside(frame: Frame, curve: Curve, now: float) -> float:
+    """Where words stand that must not lie on those of the limits."""
+    for limit in (curve.low, curve.high):
+        if limit is not None:
+            _, at = frame.place(0.0, limit)
+            if abs(now - at) < LINE:
+                return at + (LINE if now >= at else -LINE)
+    return now
 
 
 def _span(curve: Curve) -> tuple[float, float]:

@@ -21,8 +21,8 @@ ZONES = (41, 31)
 """Points at which the picture asks what is wrong there."""
 
 
-def tell_zones(sheet: Sheet, window: Window, frame: Frame) -> None:
-    """Say in each part outside the window what is worst there."""
+def tell_zones(sheet: Sheet, window: Window, frame: Frame, taken: list[Box]) -> None:
+    """Say in each part outside the window what is worst there, clear of what is ``taken``."""
     x, y = (
         np.linspace(*span, n + 2)[1:-1] for span, n in zip((frame.x, frame.y), ZONES, strict=True)
     )
@@ -30,7 +30,6 @@ def tell_zones(sheet: Sheet, window: Window, frame: Frame) -> None:
     values = window.field.at(grid_x, grid_y)
     worst = np.where(values.min(axis=0) < -ROUNDING, np.argmin(values, axis=0), -1)
     worst = worst.reshape(ZONES)
-    taken = [(*frame.place(*window.chosen), 30.0, 20.0)]
     for row in sorted(np.unique(worst[worst >= 0]), key=lambda row: -int((worst == row).sum())):
         words = say(DEMANDS[window.field.rows[row]].complaint)
         found = _place(worst == row, words, frame, (x, y), taken)
@@ -57,12 +56,25 @@ def _place(
         lines = wrapped(words, max(int(room / LETTER), 1))
         wide = max(map(len, lines)) * LETTER
         box = (*frame.place(float(grid[0][i]), float(grid[1][j])), wide / 2, LINE * len(lines) / 2)
-        if len(lines) <= 4 and wide <= room and not any(_meet(box, other) for other in taken):
+        if len(lines) > 4 or wide > room or not _lies_within(box, frame):
+            continue
+        if not any(meet(box, other) for other in taken):
             return box, lines
     return None
 
 
-def _meet(a: Box, b: Box) -> bool:
+def _lies_within(box: Box, frame: Frame) -> bool:
+    x, y, wide, high = box
+    return (
+        frame.left <= x - wide
+        and x + wide <= frame.left + frame.width
+        and frame.top + 2 <= y - high
+        and y + high <= frame.top + frame.height - 8
+    )
+
+
+def meet(a: Box, b: Box) -> bool:
+    """Whether two boxes come closer than words should."""
     return abs(a[0] - b[0]) < a[2] + b[2] + 4 and abs(a[1] - b[1]) < a[3] + b[3] + 4
 
 

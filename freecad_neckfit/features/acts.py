@@ -7,6 +7,7 @@ from typing import Any
 
 from .. import __file__ as package_file
 from ..job.errors import BadInput, NeckFitError
+from . import adopt
 from .assemblies import assembly_of
 from .make import make_joint
 from .make import reattach as give_back
@@ -63,6 +64,17 @@ def build(joint: Any) -> Any:
     assembly_of(joint)
     joint.Document.recompute()
     return joint
+
+
+def let_go(joint: Any, role: str) -> Any:
+    """Build a joint's body, neck or plate from its values again; return the former solid, shown.
+
+    What was measured of it stays stated. Raises BadInput where the joint cannot be built so.
+    """
+    former = adopt.let_go(joint, role)
+    joint.Document.recompute()
+    build(joint)
+    return former
 
 
 def stale_checks(document: Any) -> list[Any]:

@@ -84,6 +84,20 @@ def main():
         "arrows": arrows(),
         "history": changed(before, designs.history(document)),
     }
+    FreeCADGui.Selection.clearSelection()
+    FreeCADGui.runCommand("NeckFit_LetGo", 0)
+    pump()
+    told["let go"] = {
+        "adopts": document.Body.Adopted,
+        "depth": joint.Pocket.Depth.Value,
+        "valid": joint.isValid(),
+        "undo": document.UndoNames[0],
+        "visible": solid.ViewObject.Visibility,
+        "possible again": FreeCADGui.Command.get("NeckFit_LetGo").isActive(),
+    }
+    FreeCADGui.runCommand("Std_Undo", 0)
+    pump()
+    told["taken back"] = document.Body.Adopted.Name, solid.ViewObject.Visibility
     FreeCADGui.runCommand("Std_Undo", 0)
     pump()
     told["undone"] = [o.Name for o in document.Objects] == names, solid.Visibility

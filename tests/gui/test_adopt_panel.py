@@ -67,5 +67,13 @@ def test_ok_adopts_in_one_step_and_hides_the_original(told):
     }  # fmt: skip
 
 
+def test_a_solid_is_let_go_in_one_step_and_leaves_what_was_measured(told):
+    assert told["let go"] == {
+        "adopts": None, "depth": pytest.approx(17.2), "valid": True, "undo": "Let go of a solid",
+        "visible": True, "possible again": False,
+    }  # fmt: skip
+    assert told["taken back"] == ["Ready", False]
+
+
 def test_undo_takes_all_of_it_back(told):
     assert told["undone"] == [True, True]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from ...decide.progress import Progress, tell
 from ...features.assemblies import job_of
 from ...features.gather import joint_stated, objects_of
 from ...features.limits import state_limits
@@ -18,20 +19,24 @@ from ...job.parameters import ALL
 from .fit_knob import driver_of
 
 
-def take_over(joint: Any, values: Mapping[str, Any], *, name: str) -> None:
+def take_over(
+    joint: Any, values: Mapping[str, Any], *, name: str, progress: Progress | None = None
+) -> None:
     """Make the joint state ``values`` (inner units by key), build it anew and check it.
 
     One step of undo called ``name``. Raises BadInput with one sentence where the joint would be
-    impossible; the document is then as it was.
+    impossible, and Stopped where ``progress`` says so; the document is then as it was.
     """
     job_of(joint, joint_stated(joint) | dict(values))  # refuses before anything is touched
     with one_step(joint.Document, name):
         for key, value in values.items():
             _put(joint, key, value)
+        tell(progress, 0.1, "building the joint anew")
         joint.Document.recompute()
         for obj in objects_of(joint):
             if not obj.isValid():
                 raise BadInput(str(obj.getStatusString()))
+        tell(progress, 0.5, "checking the joint on solids")
         check(joint)
 
 

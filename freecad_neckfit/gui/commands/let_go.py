@@ -16,7 +16,7 @@ def let_go_of(document: Any, selection: Selection) -> dict[str, Any]:
 
     Either what stands for a solid in the joint or the solid itself may be selected.
     """
-    joint = joint_of(document, selection) or _joint_around(document, selection)
+    joint = joint_of(document, selection) or _joint_around(selection)
     if joint is None:
         return {}
     adopted = {role: obj for link, role in LINKS.items() if adopts(obj := getattr(joint, link))}
@@ -25,7 +25,7 @@ def let_go_of(document: Any, selection: Selection) -> dict[str, Any]:
     return named or (adopted if len(adopted) == 1 else {})
 
 
-def _joint_around(document: Any, selection: Selection) -> Any:
+def _joint_around(selection: Selection) -> Any:
     """The joint that adopted a solid which is selected; or None."""
     for chosen in selection:
         for obj in chosen.Object.InList:

@@ -18,13 +18,14 @@ from pivy import coin
 from PySide import QtCore, QtGui
 
 FOLDER = Path(os.environ["NECKFIT_PICTURES"])
+NECK = Path(__file__).resolve().parents[1] / "samples" / "parts" / "neck-elsewhere.step"
 SIZE = 1280, 760
 CLOSE = 58.0
 """Height of what is seen [mm]: the overhang, the plate under it, the pocket's end."""
 
 
 def main() -> None:
-    """Take both pictures."""
+    """Take the pictures."""
     make_room()
     FreeCADGui.activateWorkbench("NeckFitWorkbench")
     # A camera that glides would still be under way; the cube of directions tells a reader nothing.
@@ -43,6 +44,7 @@ def main() -> None:
     document.commitTransaction()
     FreeCADGui.runCommand("NeckFit_Check")
     take("interferes", document)
+    take_import(document)
 
 
 def make_room() -> None:
@@ -70,6 +72,26 @@ def take(name: str, document: Any) -> None:
     camera.height = CLOSE if name == "interferes" else CLOSE * 1.6
     camera.position = camera.position.getValue() + coin.SbVec3f(4, 0, 0)
     FreeCADGui.Selection.clearSelection()
+    grab(name, document)
+
+
+def take_import(document: Any) -> None:
+    """A neck from a file, its heel's sides lit up, beside the panel that lists it."""
+    from freecad_neckfit.gui.panels.neck_import import open_panel
+
+    window = FreeCADGui.getMainWindow()
+    for dock in window.findChildren(QtGui.QDockWidget):
+        dock.setVisible(dock.objectName() in ("Combo View", "Tasks"))
+    panel = open_panel(document, document.Joint, str(NECK))
+    pump()
+    panel.form.choose("neck.heel_width_end")
+    grab("import", document)
+    panel.reject()
+    FreeCADGui.Control.closeDialog()
+
+
+def grab(name: str, document: Any) -> None:
+    """Save the window as it is."""
     pump()
     FreeCADGui.getDocument(document.Name).ActiveView.redraw()
     pump()

@@ -8,13 +8,15 @@ from typing import Any
 
 from PySide import QtCore, QtGui
 
+from ...job.quantity import Units
 from ..annotations.palette import GREEN, GREY, ORANGE, SKY, YELLOW, Colour
 from ..translate import tr
 from .docked import above, fill, widen
 from .neck_rows import Row, Standing
 
-WIDTH = 400
+WIDTH = 430
 """Least width [pixel] in which measure, value and standing can be read side by side."""
+COLUMNS = 4
 ROW = QtCore.Qt.UserRole + 1
 CHIPS: dict[Standing, Colour] = {
     Standing.ASKED: ORANGE,
@@ -41,13 +43,13 @@ class NeckForm(QtGui.QWidget):
     accepted = QtCore.Signal()
     typed = QtCore.Signal(str)
 
-    def __init__(self, file: str) -> None:
+    def __init__(self, file: str, *, units: Units) -> None:
         super().__init__()
         self.setWindowTitle(tr("Import a neck: {}").format(file))
         self.setObjectName("NeckFitImport")
         self.notice = _words("NeckFitImportNotice")
         self.notice.setTextFormat(QtCore.Qt.RichText)
-        self.list = _list()
+        self.list = _list(units)
         self.list.currentItemChanged.connect(lambda *_: self._choose())
         self.list.itemEntered.connect(lambda item, _: self.pointed.emit(_id(item)))
         self.list.viewport().installEventFilter(self)
@@ -160,8 +162,8 @@ class NeckForm(QtGui.QWidget):
         lines = [escape(tr("Choose a row to see which faces told it."))]
         if row is not None:
             value = f": {escape(row.value)}" if row.value else ""
-            off = f" ({escape(row.off)})" if row.off else ""
-            lines = [f"<b>{escape(row.title)}{value}</b>{off}, {escape(row.standing.word)}"]
+            off = f" ± {escape(row.off)}" if row.off else ""
+            lines = [f"<b>{escape(row.title)}{value}</b>{off} ({escape(row.standing.word)})"]
             lines += [escape(text) for text in (row.question, row.how) if text]
         self.detail.setText("<br>".join(lines))
         self.pick.setEnabled(row is not None and row.can_pick)
@@ -191,16 +193,21 @@ class NeckForm(QtGui.QWidget):
 
 def _item(parent: Any, row: Row) -> Any:
     item = QtGui.QTreeWidgetItem(
-        parent, [row.title, row.value, f"{row.standing.value} {row.standing.word}"]
-    )
+        parent,
+        [
+            row.title, row.value, row.off.partition(" ")[0],
+            f"{row.standing.value} {row.standing.word}",
+        ],
+    )  # fmt: skip
     item.setData(0, ROW, row)
-    item.setTextAlignment(1, QtCore.Qt.AlignRight | QtCore.Qt.AlignVCenter)
-    item.setIcon(2, _chip(CHIPS[row.standing]))
-    tip = "\n".join(t for t in (row.question, row.how, row.off) if t)
-    for column in range(3):
+    for column in (1, 2):
+        item.setTextAlignment(column, QtCore.Qt.AlignRight | QtCore.Qt.AlignVCenter)
+    item.setIcon(3, _chip(CHIPS[row.standing]))
+    tip = "\n".join(t for t in (row.question, row.how, row.off and f"± {row.off}") if t)
+    for column in range(COLUMNS):
         item.setToolTip(column, tip)
     if row.standing is Standing.ASKED:
-        for column in range(3):
+        for column in range(COLUMNS):
             item.setFont(column, _bold(parent.font(0)))
     return item
 
@@ -215,10 +222,10 @@ def _chip(colour: Colour) -> Any:
     return QtGui.QIcon(picture)
 
 
-def _list() -> Any:
+def _list(units: Units) -> Any:
     made = QtGui.QTreeWidget()
     made.setObjectName("NeckFitImportList")
-    made.setHeaderLabels([tr("Measure"), tr("Value"), tr("How sure")])
+    made.setHeaderLabels([tr("Measure"), tr("Value"), f"± {units.value}", tr("How sure")])
     made.setRootIsDecorated(False)  # Qt's way
     made.setIndentation(10)
     made.setMouseTracking(True)  # Qt's way
@@ -227,7 +234,7 @@ def _list() -> Any:
     head = made.header()
     head.setStretchLastSection(False)  # Qt's way
     for column, mode in enumerate(
-        (QtGui.QHeaderView.Stretch, *[QtGui.QHeaderView.ResizeToContents] * 2)
+        (QtGui.QHeaderView.Stretch, *[QtGui.QHeaderView.ResizeToContents] * 3)
     ):
         head.setSectionResizeMode(column, mode)
     return made

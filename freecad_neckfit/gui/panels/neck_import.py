@@ -62,7 +62,7 @@ class ImportPanel:
 
     def __init__(self, document: Any, session: NeckSession) -> None:
         self.document, self.session = document, session
-        self.form = NeckForm(session.part.name)
+        self.form = NeckForm(session.part.name, units=session.units)
         motion = _stand(session.joint) @ session.read.found.frame
         self.scene = NeckScene(document, _view_of(document), session.patches, motion)
         self._mouse = NeckMouse(self.scene, on_hover=self._hovered, on_click=self._clicked)

@@ -19,6 +19,9 @@ from ..sentences import say
 from ..translate import tr
 from .neck_names import ITEM_OF, groups, item_names, name_of
 
+SEEN = 5e-4
+"""A residual below this [mm] is shown as none."""
+
 
 class Standing(enum.Enum):
     """How far a row can be relied on."""
@@ -45,7 +48,7 @@ class Standing(enum.Enum):
 
 @dataclass(frozen=True)
 class Row:
-    """One row: what it is called, its value as shown, how far off, how it stands and why.
+    """One row: what it is called, its value as shown, its residual, how it stands and why.
 
     ``item``: whose faces are lit up; ``question``: what must be answered, or was; ``can_accept``
     and ``can_type``: the ways to answer it.
@@ -186,7 +189,7 @@ def shown_value(value: Any, kind: Kind, units: Units) -> str:
 def _off(d: Recognised | None, units: Units) -> str:
     if d is None or d.kind is not Kind.LENGTH:
         return ""
-    return "± " + compact_length(d.residual if d.residual > 5e-4 else 0.0, units=units)
+    return compact_length(d.residual if d.residual > SEEN else 0.0, units=units)
 
 
 def _hole(hole: Any, units: Units) -> str:

@@ -22,6 +22,7 @@ from .neck_mesh import hit, rims, span
 
 WOOD: Colour = (0.86, 0.80, 0.70)
 RIM: Colour = (0.25, 0.22, 0.18)
+PALE: Colour = (0.8, 0.8, 0.8)
 SMOOTH = math.radians(25.0)
 """Facets that meet at less are shaded as one."""
 ASIDE = 0.55
@@ -44,6 +45,7 @@ class NeckScene:
         self._under: int | None = None
         self.sight: Sight | None = None
         self._material = coin.SoMaterial()
+        self._material.ambientColor.setValue(*PALE)  # faces seen along them are not black
         self._words = coin.SoSwitch()
         self.node = self._built()
         view.getSceneGraph().addChild(self.node)
@@ -116,8 +118,8 @@ class NeckScene:
         """Some patches from outside, at their middle or at ``place`` in their space."""
         _, _, normal = span(self.patches, some)
         normal = self._motion[:3, :3] @ normal
-        aside = np.array([0.6, -1.0, 0.35 if normal[2] > -0.5 else -0.1])
-        aside = aside if abs(normal[1]) < 0.9 else np.array([0.6, 0.0, 0.35])
+        aside = np.array([0.6, -1.0, 0.6 if normal[2] > -0.5 else -0.1])
+        aside = aside if abs(normal[1]) < 0.9 else np.array([0.6, 0.0, 0.6])
         self._look(normal + ASIDE * aside, *self._box(some, place))
 
     def _box(

@@ -73,12 +73,23 @@ def find_remedies(
         sets = list(_sets(moves, count, unmet, found))
         for n, chosen in enumerate(sets):
             what = " and ".join(move.name for move in chosen)
-            tell(progress, (count - 1 + n / len(sets)) / MOST_PARTS, f"trying {what}")
-            remedy = _smallest(stated, chosen, unmet, prove)
+            share = (count - 1 + n / len(sets)) / MOST_PARTS
+            tell(progress, share, f"trying {what}")
+            remedy = _smallest(stated, chosen, unmet, _told(prove, progress, share, what))
             if remedy is not None and not any(_same(remedy, other) for other in found):
                 found.append(remedy)
     tell(progress, 1.0, "looked for what mends it")
     return tuple(sorted(found, key=lambda r: r.rank)[:MOST_SHOWN])
+
+
+def _told(prove: Prove, progress: Progress | None, share: float, what: str) -> Prove:
+    """A proof that asks before it begins whether to go on: solids take a while."""
+
+    def proved(stated: Mapping[str, Any]) -> str:
+        tell(progress, share, f"proving {what} on solids")
+        return prove(stated)
+
+    return proved
 
 
 def _same(one: Remedy, other: Remedy) -> bool:

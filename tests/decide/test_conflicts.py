@@ -78,6 +78,28 @@ def test_three_demands_of_which_any_two_go_together(base):
     wanted = {"overhang.gap:high", "saddle.low:low", "wood.floor:low"}
     assert frozenset(wanted) in sets_of(found)
     assert min(len(c.demands) for c in found) == 3
+    # Each comes closest where both others just hold: found by Newton's rule, apart from the search.
+    conflict = next(c for c in found if {d.key for d in c.demands} == wanted)
+    field = find_window(stated).field
+    rows = [DEMANDS.index(d) for d in conflict.demands]
+    for row, short, demand in zip(rows, conflict.shortfalls, conflict.demands, strict=True):
+        others = [r for r in rows if r != row]
+        corner = where_both_are_zero(field, others, conflict.nearest)
+        left = float(field.at(*corner[:, None], of=[row])[0, 0]) * demand.check.span
+        assert short == pytest.approx(-left, abs=1e-5)
+
+
+def where_both_are_zero(field, rows, start):
+    """The point at which two demands just hold, by Newton's rule."""
+    at = np.array(start)
+    for _ in range(60):
+        steps = at[:, None] + 1e-5 * np.array([[0.0, 1.0, -1.0, 0.0, 0.0], [0, 0, 0, 1, -1]])
+        found = field.at(*steps, of=rows)
+        slopes = np.stack([found[:, 1] - found[:, 2], found[:, 3] - found[:, 4]], axis=1) / 2e-5
+        at = at - np.linalg.solve(slopes, found[:, 0])
+        if np.abs(found[:, 0]).max() < 1e-9:
+            break
+    return at
 
 
 @pytest.mark.parametrize("name", ["high bridge, deeper pocket", "hanging binding, deeper pocket"])

@@ -8,7 +8,7 @@ import FreeCAD
 import FreeCADGui
 from commands_hand import answering, docks_text, file_of, make_ready, push
 from fit_panel_hand import buttons, click, enter, mouse, picture, pump, until
-from PySide import QtCore
+from PySide import QtCore, QtGui
 from whole_digest import differences, digest
 
 FOLDER = Path(os.environ["NECKFIT_ANSWER"]).parent
@@ -25,6 +25,9 @@ def main():
     document = FreeCAD.ActiveDocument
     document.saveAs(str(FOLDER / "joint.FCStd"))
     told["refused"] = refused(document)
+    told["stopped"] = stopped(document)
+    told["inches"] = inches(document)
+    told["document of FreeCAD"] = from_document(document)
     told["cancelled"] = cancelled(document)
     told["asked"] = asked(document)
     told["taken"] = taken(document)
@@ -54,6 +57,11 @@ def chosen(name):
     file = FOLDER / name.removesuffix(".xz")
     data = packed.read_bytes()
     file.write_bytes(lzma.decompress(data) if packed.suffix == ".xz" else data)
+    return named(file)
+
+
+def named(file):
+    """The same with a file that lies there."""
     held["panel"] = None
     done = answering(file_of(file))
     push("NeckFit_ImportNeck")
@@ -75,6 +83,74 @@ def refused(document):
         chosen(name)
         said.append(held["dialogs"].pop() if held["dialogs"] else "")
     return {"said": said, "changed": changed(before, document), "open": is_open()}
+
+
+def stopped(document):
+    """A file that takes its time: the window lives meanwhile, and its button stops the reading."""
+    from freecad_neckfit.features import neck_import
+    from freecad_neckfit.solids.read import apart
+
+    before, words, alive = state(document), apart.WORDS, []
+    apart.WORDS = "import time\ntime.sleep(60)\n" + words
+    neck_import._last.clear()
+    timer, clock = QtCore.QTimer(), QtCore.QElapsedTimer()
+
+    def look():
+        bars = [w for w in QtGui.QApplication.topLevelWidgets() if w.isVisible()
+                and w.objectName() == "NeckFitReading"]  # fmt: skip
+        alive.extend(bar.labelText() for bar in bars)
+        if len(alive) > 10:
+            timer.stop()
+            (button,) = bars[0].findChildren(QtGui.QPushButton)
+            click(button)
+
+    timer.timeout.connect(look)
+    timer.start(100)
+    clock.start()
+    panel = chosen("cylinder.step.xz")
+    seconds = clock.elapsed() / 1000
+    apart.WORDS = words
+    return {
+        "panel": panel is None, "seconds": seconds, "says": alive[-1:],
+        "changed": changed(before, document), "open": is_open(),
+    }  # fmt: skip
+
+
+def inches(document):
+    """What the list shows where the designer prefers inches."""
+    from freecad_neckfit.gui import preferences
+
+    group = preferences.group()
+    group.SetString(preferences.UNITS, "inch")
+    panel = chosen("bound.step.xz")
+    told = rows(panel)["neck.heel_width_end"]
+    head = panel.form.list.headerItem().text(2)
+    click(buttons(panel)[1])
+    pump(200)
+    group.RemString(preferences.UNITS)
+    return told, head
+
+
+def from_document(document):
+    """A neck that a FreeCAD document shows; the designer's own stays the active one."""
+    import Part
+
+    file = FOLDER / "made.FCStd"
+    other = FreeCAD.newDocument("Made", hidden=True)
+    other.addObject("Part::Feature", "Neck").Shape = Part.read(str(FOLDER / "bound.step"))
+    other.saveAs(str(file))
+    FreeCAD.closeDocument(other.Name)
+    FreeCAD.setActiveDocument(document.Name)
+    before = state(document)
+    panel = named(file)
+    told = {
+        "width": rows(panel)["neck.heel_width_end"], "active": FreeCAD.ActiveDocument.Name,
+        "documents": sorted(FreeCAD.listDocuments()) == [document.Name],
+        "lit": len(panel.scene.patches) > 100,
+    }  # fmt: skip
+    click(buttons(panel)[1])
+    pump(200)
+    return told | {"changed": changed(before, document)}
 
 
 def cancelled(document):

@@ -5,6 +5,9 @@ from pathlib import Path
 
 import pytest
 
+from freecad_neckfit.job.quantity import Units
+from freecad_neckfit.job.show import compact_length
+
 pytestmark = pytest.mark.gui
 
 FILES = Path(__file__).resolve().parents[1] / "necks" / "files"
@@ -44,6 +47,32 @@ def test_what_is_no_neck_is_refused_in_one_sentence_and_changes_nothing(told):
 def test_a_document_made_for_a_refused_file_goes_again(told):
     assert "is not a neck" in told["without a document"]["said"]
     assert told["without a document"]["documents"] == 0
+
+
+def test_a_slow_reading_shows_a_bar_and_can_be_stopped(told):
+    stopped = told["stopped"]
+    assert stopped["panel"]
+    assert stopped["seconds"] < 30
+    (words,) = stopped["says"]
+    assert "cylinder.step" in words
+    assert "reading STEP" in words
+    assert stopped["changed"] == []
+    assert not stopped["open"]
+
+
+def test_measures_are_listed_in_inches_where_those_are_preferred(told):
+    row, head = told["inches"]
+    assert row == [compact_length(TRUTH["neck.heel_width_end"], units=Units.INCH), "SURE"]
+    assert head == "± in"
+
+
+def test_a_document_of_freecad_is_read_without_being_left_open(told):
+    made = told["document of FreeCAD"]
+    assert made["width"] == [mm(TRUTH["neck.heel_width_end"]), "SURE"]
+    assert made["documents"]
+    assert made["active"] == "Unnamed"
+    assert made["lit"]
+    assert made["changed"] == []
 
 
 def test_while_the_panel_is_open_only_the_neck_is_seen_and_nothing_is_changed(told):

@@ -61,5 +61,6 @@ class NeckMouse:
 
 
 def _pixel(event: Any) -> tuple[float, float]:
-    found = event.getPosition().getValue()
+    # By index: newer pivys give a bare pointer for the value of a vector of short integers.
+    found = event.getPosition()
     return float(found[0]), float(found[1])

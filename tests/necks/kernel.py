@@ -8,24 +8,37 @@ from __future__ import annotations
 import math
 
 from OCP.BRep import BRep_Builder
+from OCP.BRepAdaptor import BRepAdaptor_Curve
 from OCP.BRepAlgoAPI import BRepAlgoAPI_Common, BRepAlgoAPI_Cut, BRepAlgoAPI_Fuse
 from OCP.BRepBuilderAPI import (
     BRepBuilderAPI_MakeEdge,
     BRepBuilderAPI_MakeFace,
     BRepBuilderAPI_MakeWire,
+    BRepBuilderAPI_NurbsConvert,
     BRepBuilderAPI_Transform,
 )
+from OCP.BRepFilletAPI import BRepFilletAPI_MakeChamfer
+from OCP.BRepGProp import BRepGProp
 from OCP.BRepOffsetAPI import BRepOffsetAPI_ThruSections
-from OCP.BRepPrimAPI import BRepPrimAPI_MakeCylinder, BRepPrimAPI_MakePrism, BRepPrimAPI_MakeRevol
+from OCP.BRepPrimAPI import (
+    BRepPrimAPI_MakeCone,
+    BRepPrimAPI_MakeCylinder,
+    BRepPrimAPI_MakePrism,
+    BRepPrimAPI_MakeRevol,
+)
 from OCP.collections import Array1_double, Array1_int, Array2_double, Array2_gp_Pnt
 from OCP.GC import GC_MakeArcOfCircle
 from OCP.Geom import Geom_BSplineSurface
+from OCP.GeomAbs import GeomAbs_Circle
 from OCP.gp import gp_Ax1, gp_Ax2, gp_Dir, gp_Pnt, gp_Trsf, gp_Vec
+from OCP.GProp import GProp_GProps
 from OCP.ShapeUpgrade import ShapeUpgrade_UnifySameDomain
-from OCP.TopAbs import TopAbs_SOLID
+from OCP.TopAbs import TopAbs_EDGE, TopAbs_SOLID
 from OCP.TopExp import TopExp_Explorer
 from OCP.TopoDS import TopoDS, TopoDS_Compound
 
+HOLE = 1.6
+"""Radius [mm] of the screw holes in a heel."""
 ORIGIN, X, Y, Z = gp_Pnt(0, 0, 0), gp_Dir(1, 0, 0), gp_Dir(0, 1, 0), gp_Dir(0, 0, 1)
 
 
@@ -70,6 +83,12 @@ def box(x, y, z):
 def cylinder(foot, direction, radius, height):
     axes = gp_Ax2(gp_Pnt(*foot), gp_Dir(*direction))
     return BRepPrimAPI_MakeCylinder(axes, radius, height).Shape()
+
+
+def cone(foot, direction, start, end, height):
+    """A frustum of the radii ``start`` and ``end``."""
+    axes = gp_Ax2(gp_Pnt(*foot), gp_Dir(*direction))
+    return BRepPrimAPI_MakeCone(axes, start, end, height).Shape()
 
 
 def revolved(profile, lift, axis_point, axis, angle):
@@ -160,6 +179,42 @@ def posed(shape, axis, degrees, shift):
     turn.SetRotation(gp_Ax1(ORIGIN, gp_Dir(*axis)), math.radians(degrees))
     move.SetTranslation(gp_Vec(*shift))
     return BRepBuilderAPI_Transform(shape, move.Multiplied(turn), True).Shape()
+
+
+def turned(shape, point, axis, degrees):
+    """The shape turned about an axis through a point."""
+    turn = gp_Trsf()
+    turn.SetRotation(gp_Ax1(gp_Pnt(*point), gp_Dir(*axis)), math.radians(degrees))
+    return BRepBuilderAPI_Transform(shape, turn, True).Shape()
+
+
+def splined(shape):
+    """The shape with every surface written as a B-spline."""
+    return BRepBuilderAPI_NurbsConvert(shape, True).Shape()
+
+
+def chamfered(shape, size, chosen):
+    """The shape with edges broken by ``size`` where ``chosen`` says so of an edge's middle.
+
+    Edges that are circles of radius ``HOLE`` stay.
+    """
+    made, explorer, seen = BRepFilletAPI_MakeChamfer(shape), TopExp_Explorer(shape, TopAbs_EDGE), []
+    while explorer.More():
+        edge = TopoDS.Edge(explorer.Current())
+        explorer.Next()
+        props = GProp_GProps()
+        BRepGProp.LinearProperties_s(edge, props)
+        c = props.CentreOfMass()
+        key = (round(c.X(), 4), round(c.Y(), 4))
+        if chosen(c.X(), c.Y(), c.Z()) and key not in seen and not _is_hole(edge):
+            seen.append(key)
+            made.Add(size, edge)
+    return made.Shape()
+
+
+def _is_hole(edge) -> bool:
+    curve = BRepAdaptor_Curve(edge)
+    return curve.GetType() == GeomAbs_Circle and abs(curve.Circle().Radius() - HOLE) < 1e-6
 
 
 def mirrored(shape):

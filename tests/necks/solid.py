@@ -5,10 +5,13 @@ from __future__ import annotations
 import math
 from itertools import pairwise
 
+import kernel
 from kernel import (
+    HOLE,
     across,
     box,
     common,
+    cone,
     cut,
     cylinder,
     face,
@@ -20,18 +23,11 @@ from kernel import (
     revolved,
     ruled_surface,
     solids,
+    splined,
+    turned,
     unified,
     upright,
 )
-from OCP.BRepBuilderAPI import BRepBuilderAPI_NurbsConvert
-from OCP.BRepFilletAPI import BRepFilletAPI_MakeChamfer
-from OCP.BRepGProp import BRepGProp
-from OCP.BRepPrimAPI import BRepPrimAPI_MakeCone
-from OCP.gp import gp_Ax2, gp_Dir, gp_Pnt
-from OCP.GProp import GProp_GProps
-from OCP.TopAbs import TopAbs_EDGE
-from OCP.TopExp import TopExp_Explorer
-from OCP.TopoDS import TopoDS
 from spec import Neck
 
 
@@ -59,7 +55,7 @@ def shapes(n: Neck) -> list:
     if n.m["left"]:
         parts = [s for p in parts for s in solids(mirrored(p))]
     if n.m["splines"]:
-        parts = [s for p in parts for s in solids(BRepBuilderAPI_NurbsConvert(p, True).Shape())]
+        parts = [s for p in parts for s in solids(splined(p))]
     return parts
 
 
@@ -109,7 +105,7 @@ def wood_of(n: Neck):
         wood = cut(wood, box((-m["u_h"] + 3, end), (-half, half), (m["rod_z"], m["glue"] + 1)))
     if m["screws"]:
         for x, y in ((-14, -18), (-14, 18), (-56, -17), (-56, 17)):
-            wood = cut(wood, cylinder((x, y, -1), (0, 0, 1), 1.6, 16))
+            wood = cut(wood, cylinder((x, y, -1), (0, 0, 1), HOLE, 16))
     return unified(wood)
 
 
@@ -154,11 +150,7 @@ def headstock_of(n: Neck):
              for i in range(4 if m["bass"] else 6)]  # fmt: skip
     head = cut(head, *holes)
     if shape == "tilted":
-        from kernel import BRepBuilderAPI_Transform, gp_Ax1, gp_Trsf
-
-        turn = gp_Trsf()
-        turn.SetRotation(gp_Ax1(gp_Pnt(start, 0, top), gp_Dir(0, 1, 0)), math.radians(-9))
-        head = BRepBuilderAPI_Transform(head, turn, True).Shape()
+        head = turned(head, (start, 0, top), (0, 1, 0), -9.0)
     return head
 
 
@@ -190,9 +182,8 @@ def under_top(n: Neck):
     if m["top"] == "cone":
         apex, size = -m["u_h"] - m["r_nut"] / k, math.hypot(1, k)
         d0, d1 = (x0 - 60 - apex) / size, (x1 + 160 - apex) * size
-        place = gp_Pnt(apex + d0 / size, 0, H - k * d0 / size)
-        axes = gp_Ax2(place, gp_Dir(1, 0, -k))
-        return BRepPrimAPI_MakeCone(axes, d0 * k, d1 * k, d1 - d0).Shape()
+        place = (apex + d0 / size, 0, H - k * d0 / size)
+        return cone(place, (1, 0, -k), d0 * k, d1 * k, d1 - d0)
     rows = []
     # One angle for all sections: then those between are circles too.
     angle = math.asin(45 / min(n.radius(x0), n.radius(x1)))
@@ -312,25 +303,9 @@ def slots_of(n: Neck) -> list:
 
 def chamfered(n: Neck, whole):
     """The heel's bottom edges at its sides and end broken by ``edge``."""
-    made, explorer, seen = BRepFilletAPI_MakeChamfer(whole), TopExp_Explorer(whole, TopAbs_EDGE), []
-    while explorer.More():
-        edge = TopoDS.Edge(explorer.Current())
-        explorer.Next()
-        props = GProp_GProps()
-        BRepGProp.LinearProperties_s(edge, props)
-        c = props.CentreOfMass()
-        on_bottom = abs(c.Z()) < 1e-6 and -n.m["heel_len"] + 1 < c.X() < 1
-        outside = c.X() > -8 or abs(c.Y()) > n.heel_half(c.X()) - 1e-3
-        key = (round(c.X(), 4), round(c.Y(), 4))
-        if on_bottom and outside and key not in seen and not _is_hole(edge):
-            seen.append(key)
-            made.Add(n.m["edge"], edge)
-    return made.Shape()
 
+    def chosen(x, y, z):
+        on_bottom = abs(z) < 1e-6 and -n.m["heel_len"] + 1 < x < 1
+        return on_bottom and (x > -8 or abs(y) > n.heel_half(x) - 1e-3)
 
-def _is_hole(edge) -> bool:
-    from OCP.BRepAdaptor import BRepAdaptor_Curve
-    from OCP.GeomAbs import GeomAbs_Circle
-
-    curve = BRepAdaptor_Curve(edge)
-    return curve.GetType() == GeomAbs_Circle and abs(curve.Circle().Radius() - 1.6) < 1e-6
+    return kernel.chamfered(whole, n.m["edge"], chosen)

@@ -1,4 +1,4 @@
-"""The necks that another CAD kernel wrote: unpacked, read and compared with their truth."""
+"""The necks that other CAD kernels wrote: unpacked, read and compared with their truth."""
 
 from __future__ import annotations
 
@@ -15,6 +15,11 @@ def sound_necks() -> list[dict]:
 
 def flawed_necks() -> list[dict]:
     return json.loads((FILES / "flawed.json").read_text())
+
+
+def second_necks() -> list[dict]:
+    """Necks by kernels that share no code with FreeCAD's."""
+    return json.loads((FILES / "second.json").read_text())
 
 
 def unpacked(name: str, folder: Path) -> Path:

@@ -10,6 +10,8 @@ import numpy as np
 from ....job.arrays import FloatArray
 
 STEPS = 30
+ALIKE = 1.25
+"""A shape that strays so many times as far as another is as good."""
 FLAT_SAG = 1e-5
 """A top bent less than this [1/mm] is flat: 4 µm of sag on the widest board."""
 
@@ -146,7 +148,11 @@ class Top:
 
 
 def top_through(points: FloatArray, *, within: float) -> Top:
-    """The simplest top that lies within ``within`` [mm] of all points (n, 3); else the closest."""
+    """The simplest top that lies within ``within`` [mm] of all points (n, 3).
+
+    Else the simplest that strays no more than ``ALIKE`` times as far as the closest: the chords of
+    a coarse mesh make no cone of a cylinder.
+    """
     tops = [_plane_top(points)]
     if tops[0].residual <= within:
         return tops[0]
@@ -157,7 +163,8 @@ def top_through(points: FloatArray, *, within: float) -> Top:
     if tops[1].residual <= within:
         return tops[1]
     tops += [_ruled(points, start, grows=True), _cone(points, start)]
-    return min(tops, key=lambda top: top.residual)
+    closest = min(top.residual for top in tops)
+    return next(top for top in tops if top.residual <= ALIKE * closest)
 
 
 def _plane_top(p: FloatArray) -> Top:

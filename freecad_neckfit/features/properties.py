@@ -9,6 +9,7 @@ from ..job.parameter import Parameter
 from ..job.parameters import ALL, LISTS
 from ..job.quantity import Kind, Units
 from ..job.show import compact_length, show_value
+from ..job.speech import Say
 from . import extras
 from .roles import ROLE, STATED, camel
 
@@ -72,20 +73,29 @@ def title_of(group: str) -> str:
     return group.replace("_", " ").capitalize()
 
 
-def tooltip(p: Parameter) -> str:
+def tooltip(p: Parameter, *, say: Say = str) -> str:
     """What a parameter means, what is permitted, where to measure it and its default's origin."""
-    lines = [p.meaning[:1].upper() + p.meaning[1:] + "."]
+    meaning = say(p.meaning)
+    lines = [meaning[:1].upper() + meaning[1:] + "."]
     if p.many and p.kind.unit:
-        lines.append(f"One value in {p.kind.unit} for each {p.many}.")
+        lines.append(say("One value in {} for each {}.").format(p.kind.unit, say(p.many)))
     if p.low is not None and p.high is not None:
-        lines.append(f"Permitted: {_range(p, Units.MM)}{_in_inches(p)}.")
+        lines.append(say("Permitted: {}.").format(_range(p, Units.MM, say) + _in_inches(p, say)))
     if p.where:
-        lines.append(
-            f"Measure it with {p.where}." if "calipers" in p.where else f"Measure: {p.where}."
-        )
+        words = say("Measure it with {}." if "calipers" in p.where else "Measure: {}.")
+        lines.append(words.format(say(p.where)))
     if p.default not in (None, ""):
-        lines.append(f"Default: {_shown(p, p.default)} ({p.origin}).")
+        lines.append(say("Default: {} ({}).").format(_shown(p, p.default, say), say(p.origin)))
     return "\n".join(lines)
+
+
+def flag_tooltip(p: Parameter, *, say: Say = str) -> str:
+    """What a parameter's flag says."""
+    if p.group not in LISTS:
+        words = say("Whether it is stated; otherwise {} shows what is worked out.")
+        return words.format(property_of(p))
+    words = say("Whether {} rows are stated; otherwise {} shows what is worked out.")
+    return words.format(say(title_of(p.group).lower()), property_of(p))
 
 
 def add_properties(obj: Any, role: str) -> list[str]:
@@ -104,10 +114,7 @@ def add_properties(obj: Any, role: str) -> list[str]:
 def _add_parameter(obj: Any, p: Parameter) -> None:
     flag, name = flag_of(p), property_of(p)
     if flag:
-        what = (
-            f"Whether {title_of(p.group).lower()} rows are" if p.group in LISTS else "Whether it is"
-        )
-        words = f"{what} stated; otherwise {name} shows what is worked out."
+        words = flag_tooltip(p)
         _add(obj, "App::PropertyBool", flag, title_of(p.group), words)
     if not _add(obj, type_of(p), name, title_of(p.group), tooltip(p)):
         return
@@ -146,21 +153,21 @@ def outer(p: Parameter, value: Any) -> Any:
     return {Kind.COUNT: int, Kind.FLAG: bool}.get(p.kind, float)(value)
 
 
-def _shown(p: Parameter, value: Any) -> str:
+def _shown(p: Parameter, value: Any, say: Say) -> str:
     shown = show_value(value, kind=p.kind, units=Units.MM)
     if p.kind is not Kind.LENGTH:
         return shown
-    return f"{shown} or {compact_length(float(value), units=Units.INCH)}"
+    return say("{} or {}").format(shown, compact_length(float(value), units=Units.INCH))
 
 
-def _range(p: Parameter, units: Units) -> str:
+def _range(p: Parameter, units: Units, say: Say) -> str:
     low, high = (show_value(v, kind=p.kind, units=units) for v in (p.low, p.high))  # type: ignore[arg-type] # both are stated
-    return f"{low} to {high}"
+    return say("{} to {}").format(low, high)
 
 
-def _in_inches(p: Parameter) -> str:
+def _in_inches(p: Parameter, say: Say) -> str:
     """A document's tooltips stay with it, whatever units its reader has set."""
     if p.kind is not Kind.LENGTH or p.low is None or p.high is None:
         return ""
     low, high = (compact_length(float(v), units=Units.INCH) for v in (p.low, p.high))
-    return f", {low} to {high}"
+    return ", " + say("{} to {}").format(low, high)

@@ -13,6 +13,8 @@ from ..job.errors import BadInput
 from ..job.read import read_job
 from . import preferences
 from .annotations.palette import choose
+from .language import follow
+from .sentences import say
 from .translate import tr
 
 
@@ -40,6 +42,7 @@ class PreferencesPage:
         self._lay_out()
         self.defaults.textChanged.connect(lambda _: self._look_at_defaults())
         self.loadSettings()
+        follow(self.form, self._look_at_defaults)
 
     def loadSettings(self) -> None:  # noqa: N802 (FreeCAD's name)
         """Show what is set."""
@@ -90,7 +93,7 @@ class PreferencesPage:
         try:
             count = len(read_job(Path(file)).base.stated)
         except BadInput as refusal:
-            self.remark.setText(str(refusal))
+            self.remark.setText(say(str(refusal)))
         else:
             self.remark.setText(tr("New joints take {} values from it.").format(count))
 

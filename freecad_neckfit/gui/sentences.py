@@ -8,26 +8,45 @@ sentence finds its template again, and the template's translation is filled with
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from functools import cache, lru_cache
 from pathlib import Path
 
-from .translate import tr
+from .translate import remember, translated
 
 TEMPLATES = Path(__file__).parents[1] / "data" / "sentences.txt"
 SLOT = re.compile(r"\{\w*\}")
+REFUSED = re.compile(r"""("[^"]*"|'[^']*'|\S+) ([^;]+); (.+)\.""")
+"""What was written, what is wrong with it, and what to do."""
 DEEPEST = 3
 """Templates within slots of templates: more than this is no sentence of ours."""
 
 
 def say(sentence: str) -> str:
     """``sentence`` in the designer's language; in English as far as no translation is known."""
-    return _say(sentence, tr("en"), DEEPEST)
+    told = _say(sentence, language(), DEEPEST)
+    remember(told, sentence)
+    return told
+
+
+def say_lines(lines: Iterable[str]) -> list[str]:
+    """Each line in the designer's language; what it is indented by stays."""
+    told = []
+    for line in lines:
+        bare = line.lstrip()
+        told.append(line[: len(line) - len(bare)] + (say(bare) if bare else ""))
+    return told
+
+
+def language() -> str:
+    """Short name of the designer's language, as its translation gives it; "en" without one."""
+    return translated("en")  # no word: each translation answers with its own language's name
 
 
 @lru_cache(maxsize=4096)
 def _say(sentence: str, language: str, depth: int) -> str:
     # The language is part of the key, so that a switch of language is seen at once.
-    told = tr(sentence)
+    told = translated(sentence)
     if told != sentence or not depth or language == "en":
         return told
     for template, pattern in _patterns():
@@ -37,8 +56,20 @@ def _say(sentence: str, language: str, depth: int) -> str:
         if match:
             slots = [_say(text, language, depth - 1) for text in match.groups()]
             return fill(_translated(language)[template], slots)
+    return _in_parts(sentence, language, depth)
+
+
+def _in_parts(sentence: str, language: str, depth: int) -> str:
+    """What is named first stays; then what was written, what is wrong with it and what to do."""
     head, colon, rest = sentence.partition(": ")
-    return f"{head}{colon}{_say(rest, language, depth - 1)}" if colon else sentence
+    if colon:
+        return f"{translated(head)}{colon}{_say(rest, language, depth - 1)}"
+    refused = REFUSED.fullmatch(sentence)
+    if refused is None:
+        return sentence
+    written, reason, advice = refused.groups()
+    reason, advice = (_say(text, language, depth - 1) for text in (reason, advice))
+    return f"{written} {reason}; {advice}."
 
 
 def fill(template: str, slots: list[str]) -> str:
@@ -66,5 +97,5 @@ def _pattern(template: str) -> re.Pattern[str]:
 
 @lru_cache(maxsize=8)
 def _translated(_language: str) -> dict[str, str]:
-    known = ((template, tr(template)) for template, _ in _patterns())
+    known = ((template, translated(template)) for template, _ in _patterns())
     return {template: told for template, told in known if told != template}

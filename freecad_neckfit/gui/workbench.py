@@ -10,7 +10,8 @@ from . import preferences
 from .annotations.palette import choose
 from .commands import ALL, GROUPS
 from .commands.command import ICONS, register
-from .preferences_page import PreferencesPage
+from .language import hear
+from .preferences_page import PreferencesPage, apply
 
 TRANSLATIONS = ICONS.parent / "translations"
 
@@ -22,6 +23,7 @@ def furnish(workbench: Any) -> None:
     FreeCADGui.updateLocale()
     FreeCADGui.addPreferencePage(PreferencesPage, "NeckFit")
     choose(preferences.palette())
+    hear(FreeCADGui.getMainWindow(), apply)
     for command in ALL:
         register(command)
     menu: list[str] = []

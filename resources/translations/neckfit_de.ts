@@ -2,10 +2,2987 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
  <context>
+  <name>App::Property</name>
+  <message>
+   <source>A coordinate system that is the frame.</source>
+   <translation>Ein Koordinatensystem, das der Bezug ist.</translation>
+  </message>
+  <message>
+   <source>A fretboard glued on, or a neck of one piece.
+Default: glued (chosen by this project).</source>
+   <translation>Ein aufgeleimtes Griffbrett oder ein einteiliger Hals.
+Vorgabe: glued (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>A pickup is fitted here.
+Default: false (chosen by this project).</source>
+   <translation>Hier ist ein Tonabnehmer eingebaut.
+Vorgabe: false (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>All findings, as JSON.</source>
+   <translation>Alle Befunde, als JSON.</translation>
+  </message>
+  <message>
+   <source>Anchor Back</source>
+   <translation>Abstand der Saiteneinhängung</translation>
+  </message>
+  <message>
+   <source>Anchor Height</source>
+   <translation>Höhe der Saiteneinhängung</translation>
+  </message>
+  <message>
+   <source>Angle</source>
+   <translation>Taschenwinkel</translation>
+  </message>
+  <message>
+   <source>Anything worth remembering.</source>
+   <translation>Alles, was man sich merken will.</translation>
+  </message>
+  <message>
+   <source>Base High</source>
+   <translation>Grundplatte am höchsten</translation>
+  </message>
+  <message>
+   <source>Base Low</source>
+   <translation>Grundplatte am tiefsten</translation>
+  </message>
+  <message>
+   <source>Binding</source>
+   <translation>Überhang der Einfassung</translation>
+  </message>
+  <message>
+   <source>Binding Width</source>
+   <translation>Breite der Einfassung</translation>
+  </message>
+  <message>
+   <source>Block Bass</source>
+   <translation>Block, Bassseite</translation>
+  </message>
+  <message>
+   <source>Block Treble</source>
+   <translation>Block, Diskantseite</translation>
+  </message>
+  <message>
+   <source>Body</source>
+   <translation>Korpus</translation>
+  </message>
+  <message>
+   <source>Body hole over shank, least.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 0.20 mm or 0.008 in (from memory; set your own).</source>
+   <translation>Korpusloch über Schaft, mindestens.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 0.20 mm oder 0.008 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Body: angle of the rings to the width (0 quartersawn, 90 flatsawn).
+Permitted: 0.00° to 90.00°.
+Default: 45.00° (from memory; set your own).</source>
+   <translation>Korpus: Winkel der Jahresringe zur Breite (0 stehende, 90 liegende Jahresringe).
+Erlaubt: 0.00° bis 90.00°.
+Vorgabe: 45.00° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Break angle over the saddle, least.
+Permitted: -20.00° to 100.00°.
+Default: 5.00° (from memory; set your own).</source>
+   <translation>Knickwinkel am Saitenreiter, mindestens.
+Erlaubt: -20.00° bis 100.00°.
+Vorgabe: 5.00° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Bridge</source>
+   <translation>Brücke</translation>
+  </message>
+  <message>
+   <source>Carve Radius Across</source>
+   <translation>Wölbungsradius quer</translation>
+  </message>
+  <message>
+   <source>Carve Radius Along</source>
+   <translation>Wölbungsradius längs</translation>
+  </message>
+  <message>
+   <source>Carve Slope</source>
+   <translation>Wölbungsanstieg</translation>
+  </message>
+  <message>
+   <source>Carved top: climb toward the bridge at the origin.
+Permitted: -3.00° to 5.00°.
+Default: 1.50° (from memory; set your own).</source>
+   <translation>Gewölbte Decke: Anstieg zur Brücke am Ursprung.
+Erlaubt: -3.00° bis 5.00°.
+Vorgabe: 1.50° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Carved top: radius along the centreline at the origin.
+Permitted: 2500.00 mm to 50000.00 mm, 98.425 in to 1968.504 in.
+Default: 5000.00 mm or 196.850 in (from memory; set your own).</source>
+   <translation>Gewölbte Decke: Radius längs der Mittellinie am Ursprung.
+Erlaubt: 2500.00 mm bis 50000.00 mm, 98.425 in bis 1968.504 in.
+Vorgabe: 5000.00 mm oder 196.850 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Carved top: radius square to the centreline at the origin.
+Permitted: 1200.00 mm to 50000.00 mm, 47.244 in to 1968.504 in.
+Default: 2500.00 mm or 98.425 in (from memory; set your own).</source>
+   <translation>Gewölbte Decke: Radius quer zur Mittellinie am Ursprung.
+Erlaubt: 1200.00 mm bis 50000.00 mm, 47.244 in bis 1968.504 in.
+Vorgabe: 2500.00 mm oder 98.425 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Cavity</source>
+   <translation>Hohlraum</translation>
+  </message>
+  <message>
+   <source>Cavity Corner Radius</source>
+   <translation>Eckenradius des Hohlraums</translation>
+  </message>
+  <message>
+   <source>Cavity Depth</source>
+   <translation>Tiefe des Hohlraums</translation>
+  </message>
+  <message>
+   <source>Cavity Length</source>
+   <translation>Länge des Hohlraums</translation>
+  </message>
+  <message>
+   <source>Cavity Width</source>
+   <translation>Breite des Hohlraums</translation>
+  </message>
+  <message>
+   <source>Cavity X</source>
+   <translation>Hohlraum x</translation>
+  </message>
+  <message>
+   <source>Cavity Y</source>
+   <translation>Hohlraum y</translation>
+  </message>
+  <message>
+   <source>Chamfer along the heel's bottom edges.
+Permitted: 0.00 mm to 5.00 mm, 0.000 in to 0.197 in.
+Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
+   <translation>Fase an den unteren Kanten des Halsfußes.
+Erlaubt: 0.00 mm bis 5.00 mm, 0.000 in bis 0.197 in.
+Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Clearance</source>
+   <translation>Ausschnitt des Schlagbretts ringsum</translation>
+  </message>
+  <message>
+   <source>Clearance hole through the body.
+Permitted: 2.00 mm to 14.00 mm, 0.079 in to 0.551 in.
+Default: 4.50 mm or 0.177 in (from memory; set your own).</source>
+   <translation>Durchgangsloch durch den Korpus.
+Erlaubt: 2.00 mm bis 14.00 mm, 0.079 in bis 0.551 in.
+Vorgabe: 4.50 mm oder 0.177 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Climate</source>
+   <translation>Klima</translation>
+  </message>
+  <message>
+   <source>Climate Humidity Damp</source>
+   <translation>Luftfeuchte im feuchtesten Monat</translation>
+  </message>
+  <message>
+   <source>Climate Humidity Dry</source>
+   <translation>Luftfeuchte im trockensten Monat</translation>
+  </message>
+  <message>
+   <source>Climate Temperature</source>
+   <translation>Raumtemperatur</translation>
+  </message>
+  <message>
+   <source>Compensation of each string, treble first.
+One value in mm for each string.
+Permitted: -3.00 mm to 12.00 mm, -0.118 in to 0.472 in.</source>
+   <translation>Kompensation jeder Saite, Diskant zuerst.
+Ein Wert in mm je Saite.
+Erlaubt: -3.00 mm bis 12.00 mm, -0.118 in bis 0.472 in.</translation>
+  </message>
+  <message>
+   <source>Contour Depth</source>
+   <translation>Tiefe des Halsübergangs</translation>
+  </message>
+  <message>
+   <source>Contour Length</source>
+   <translation>Länge des Halsübergangs</translation>
+  </message>
+  <message>
+   <source>Corner Radius</source>
+   <translation>Eckenradius der Tasche</translation>
+  </message>
+  <message>
+   <source>Corners of the outline as [X, Y] pairs in the body frame.</source>
+   <translation>Ecken des Umrisses als Paare [X, Y] im Koordinatensystem des Korpus.</translation>
+  </message>
+  <message>
+   <source>Cover</source>
+   <translation>Abdeckung durch das Schlagbrett</translation>
+  </message>
+  <message>
+   <source>Cover plate: none, all round the pocket, or on the treble side only.
+Default: none (chosen by this project).</source>
+   <translation>Schlagbrett: keines, rings um die Tasche, oder nur auf der Diskantseite.
+Vorgabe: none (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>Cut-out beyond the pocket's edge, all round.
+Permitted: 0.00 mm to 10.00 mm, 0.000 in to 0.394 in.
+Default: 0.50 mm or 0.020 in (from memory; set your own).</source>
+   <translation>Ausschnitt über den Rand der Tasche hinaus, ringsum.
+Erlaubt: 0.00 mm bis 10.00 mm, 0.000 in bis 0.394 in.
+Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Cutaway Bass</source>
+   <translation>Cutaway, Bassseite</translation>
+  </message>
+  <message>
+   <source>Cutaway Treble</source>
+   <translation>Cutaway, Diskantseite</translation>
+  </message>
+  <message>
+   <source>DXF or FCStd file with one closed outline in the body frame.</source>
+   <translation>DXF- oder FCStd-Datei mit einem geschlossenen Umriss im Koordinatensystem des Korpus.</translation>
+  </message>
+  <message>
+   <source>Dampest month indoors.
+Permitted: 0.0 % to 100.0 %.
+Default: 60.0 % (from memory; set your own).</source>
+   <translation>Feuchtester Monat im Haus.
+Erlaubt: 0.0 % bis 100.0 %.
+Vorgabe: 60.0 % (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Depth</source>
+   <translation>Tiefe der Tasche</translation>
+  </message>
+  <message>
+   <source>Depth from the top at the cavity's centre.
+One value in mm for each cavity.
+Permitted: 1.00 mm to 90.00 mm, 0.039 in to 3.543 in.
+Default: 20.00 mm or 0.787 in (from memory; set your own).</source>
+   <translation>Tiefe ab Oberseite in der Mitte des Hohlraums.
+Ein Wert in mm je Hohlraum.
+Erlaubt: 1.00 mm bis 90.00 mm, 0.039 in bis 3.543 in.
+Vorgabe: 20.00 mm oder 0.787 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Depth of its cavity from the top.
+Permitted: 0.00 mm to 60.00 mm, 0.000 in to 2.362 in.
+Default: 20.00 mm or 0.787 in (from memory; set your own).</source>
+   <translation>Tiefe seines Hohlraums ab Oberseite.
+Erlaubt: 0.00 mm bis 60.00 mm, 0.000 in bis 2.362 in.
+Vorgabe: 20.00 mm oder 0.787 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Depth of the ferrule's seat below the back.
+Permitted: 0.00 mm to 20.00 mm, 0.000 in to 0.787 in.
+Default: 3.00 mm or 0.118 in (from memory; set your own).</source>
+   <translation>Tiefe des Hülsensitzes unter der Rückseite.
+Erlaubt: 0.00 mm bis 20.00 mm, 0.000 in bis 0.787 in.
+Vorgabe: 3.00 mm oder 0.118 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Depth of the head's seat below the neck plate's outer face or ferrule rim.
+Permitted: 0.00 mm to 20.00 mm, 0.000 in to 0.787 in.
+Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
+   <translation>Tiefe des Kopfsitzes unter der Außenseite der Halsplatte oder dem Rand der Hülse.
+Erlaubt: 0.00 mm bis 20.00 mm, 0.000 in bis 0.787 in.
+Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Depth of the pocket in bare wood, at the end wall, square to the datum.
+Permitted: 3.00 mm to 60.00 mm, 0.118 in to 2.362 in.
+Measure: depth gauge from the top at the end wall.
+Default: 15.88 mm or 0.625 in (common practice, no source).</source>
+   <translation>Tiefe der Tasche im rohen Holz, an der Stirnwand, rechtwinklig zur Bezugsebene.
+Erlaubt: 3.00 mm bis 60.00 mm, 0.118 in bis 2.362 in.
+Messen: Tiefenmaß von der Oberseite an der Stirnwand.
+Vorgabe: 15.88 mm oder 0.625 in (gängige Praxis, ohne Quelle).</translation>
+  </message>
+  <message>
+   <source>Depth of the recess under the bridge.
+Permitted: 0.00 mm to 25.00 mm, 0.000 in to 0.984 in.
+Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
+   <translation>Tiefe der Vertiefung unter der Brücke.
+Erlaubt: 0.00 mm bis 25.00 mm, 0.000 in bis 0.984 in.
+Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Depths at which the router's stops stand, where it has stops.
+One value in mm for each stop.
+Permitted: 0.50 mm to 80.00 mm, 0.020 in to 3.150 in.</source>
+   <translation>Tiefen, auf denen die Anschläge der Oberfräse stehen, wo sie Anschläge hat.
+Ein Wert in mm je Anschlag.
+Erlaubt: 0.50 mm bis 80.00 mm, 0.020 in bis 3.150 in.</translation>
+  </message>
+  <message>
+   <source>Diameter of the ferrule.
+Permitted: 5.00 mm to 30.00 mm, 0.197 in to 1.181 in.
+Default: 14.00 mm or 0.551 in (from memory; set your own).</source>
+   <translation>Durchmesser der Hülse.
+Erlaubt: 5.00 mm bis 30.00 mm, 0.197 in bis 1.181 in.
+Vorgabe: 14.00 mm oder 0.551 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Digest of the values checked.</source>
+   <translation>Prüfsumme der geprüften Werte.</translation>
+  </message>
+  <message>
+   <source>Digest of the values it was built from.</source>
+   <translation>Prüfsumme der Werte, aus denen es gebaut ist.</translation>
+  </message>
+  <message>
+   <source>Digest of what was measured.</source>
+   <translation>Prüfsumme des Gemessenen.</translation>
+  </message>
+  <message>
+   <source>Digest of what was read.</source>
+   <translation>Prüfsumme des Gelesenen.</translation>
+  </message>
+  <message>
+   <source>Dome Centre</source>
+   <translation>Kugelmitte</translation>
+  </message>
+  <message>
+   <source>Dome Radius</source>
+   <translation>Kugelradius</translation>
+  </message>
+  <message>
+   <source>Domed top: X of the highest point.
+Permitted: -100.00 mm to 300.00 mm, -3.937 in to 11.811 in.
+Default: 120.00 mm or 4.724 in (from memory; set your own).</source>
+   <translation>Kugelige Decke: X des höchsten Punkts.
+Erlaubt: -100.00 mm bis 300.00 mm, -3.937 in bis 11.811 in.
+Vorgabe: 120.00 mm oder 4.724 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Domed top: radius of the sphere.
+Permitted: 1500.00 mm to 20000.00 mm, 59.055 in to 787.402 in.
+Default: 4000.00 mm or 157.480 in (from memory; set your own).</source>
+   <translation>Kugelige Decke: Radius der Kugel.
+Erlaubt: 1500.00 mm bis 20000.00 mm, 59.055 in bis 787.402 in.
+Vorgabe: 4000.00 mm oder 157.480 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Driest month indoors.
+Permitted: 0.0 % to 100.0 %.
+Default: 35.0 % (from memory; set your own).</source>
+   <translation>Trockenster Monat im Haus.
+Erlaubt: 0.0 % bis 100.0 %.
+Vorgabe: 35.0 % (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>E: least distance between heel end and end wall as assembled.
+Permitted: 0.00 mm to 5.00 mm, 0.000 in to 0.197 in.
+Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
+   <translation>E: kleinster Abstand zwischen Ende des Halsfußes und Stirnwand im zusammengebauten Zustand.
+Erlaubt: 0.00 mm bis 5.00 mm, 0.000 in bis 0.197 in.
+Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Edge Round</source>
+   <translation>Kantenrundung des Korpus</translation>
+  </message>
+  <message>
+   <source>End Margin</source>
+   <translation>Letzter Bund bis Griffbrettende</translation>
+  </message>
+  <message>
+   <source>End Radius</source>
+   <translation>Radius der Stirnwand</translation>
+  </message>
+  <message>
+   <source>End Shape</source>
+   <translation>Form der Stirnwand</translation>
+  </message>
+  <message>
+   <source>End wall to the body's edge where the neck leaves.
+Permitted: 30.00 mm to 140.00 mm, 1.181 in to 5.512 in.
+Measure: rule along the centreline.
+Default: 76.00 mm or 2.992 in (from memory; set your own).</source>
+   <translation>Stirnwand bis zum Rand des Korpus, wo der Hals austritt.
+Erlaubt: 30.00 mm bis 140.00 mm, 1.181 in bis 5.512 in.
+Messen: Lineal längs der Mittellinie.
+Vorgabe: 76.00 mm oder 2.992 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>End wall to the plate's end toward the bridge.
+Permitted: 20.00 mm to 300.00 mm, 0.787 in to 11.811 in.
+Default: 170.00 mm or 6.693 in (from memory; set your own).</source>
+   <translation>Stirnwand bis zum brückenseitigen Ende des Schlagbretts.
+Erlaubt: 20.00 mm bis 300.00 mm, 0.787 in bis 11.811 in.
+Vorgabe: 170.00 mm oder 6.693 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Engagement in an insert in screw diameters, least.
+Permitted: -20 to 100.
+Default: 1.5 (from memory; set your own).</source>
+   <translation>Eingriff in einen Gewindeeinsatz in Schraubendurchmessern, mindestens.
+Erlaubt: -20 bis 100.
+Vorgabe: 1.5 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Fall Away</source>
+   <translation>Abfall der oberen Bünde</translation>
+  </message>
+  <message>
+   <source>Finish</source>
+   <translation>Lack</translation>
+  </message>
+  <message>
+   <source>Finish built up on each pocket wall.
+Permitted: 0.00 mm to 1.50 mm, 0.000 in to 0.059 in.
+Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
+   <translation>Lackaufbau auf jeder Taschenwand.
+Erlaubt: 0.00 mm bis 1.50 mm, 0.000 in bis 0.059 in.
+Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Finish built up on the pocket's floor (0 where it is masked).
+Permitted: 0.00 mm to 1.50 mm, 0.000 in to 0.059 in.
+Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
+   <translation>Lackaufbau auf dem Boden der Tasche (0, wo er abgeklebt ist).
+Erlaubt: 0.00 mm bis 1.50 mm, 0.000 in bis 0.059 in.
+Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Finish built up on the top.
+Permitted: 0.00 mm to 1.50 mm, 0.000 in to 0.059 in.
+Default: 0.25 mm or 0.010 in (from memory; set your own).</source>
+   <translation>Lackaufbau auf der Decke.
+Erlaubt: 0.00 mm bis 1.50 mm, 0.000 in bis 0.059 in.
+Vorgabe: 0.25 mm oder 0.010 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Fixed radius: action error of a middle string, largest.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 0.15 mm or 0.006 in (from memory; set your own).</source>
+   <translation>Fester Radius: Fehler der Saitenlage einer mittleren Saite, höchstens.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 0.15 mm oder 0.006 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Fixed radius: distance between the two posts.
+Permitted: 30.00 mm to 140.00 mm, 1.181 in to 5.512 in.
+Default: 74.00 mm or 2.913 in (from memory; set your own).</source>
+   <translation>Fester Radius: Abstand der beiden Bolzen.
+Erlaubt: 30.00 mm bis 140.00 mm, 1.181 in bis 5.512 in.
+Vorgabe: 74.00 mm oder 2.913 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Fixed radius: radius over the strings' undersides.
+Permitted: 120.00 mm to 5000.00 mm, 4.724 in to 196.850 in.
+Default: 304.80 mm or 12.000 in (from memory; set your own).</source>
+   <translation>Fester Radius: Radius über den Unterseiten der Saiten.
+Erlaubt: 120.00 mm bis 5000.00 mm, 4.724 in bis 196.850 in.
+Vorgabe: 304.80 mm oder 12.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Floating bridge: base over the mount, least.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 2.50 mm or 0.098 in (from memory; set your own).</source>
+   <translation>Schwebende Brücke: Grundplatte über der Auflage, mindestens.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 2.50 mm oder 0.098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Floating: highest height of the base above the mount.
+Permitted: 0.00 mm to 30.00 mm, 0.000 in to 1.181 in.
+Default: 6.00 mm or 0.236 in (from memory; set your own).</source>
+   <translation>Schwebend: größte Höhe der Grundplatte über der Auflage.
+Erlaubt: 0.00 mm bis 30.00 mm, 0.000 in bis 1.181 in.
+Vorgabe: 6.00 mm oder 0.236 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Floating: lowest height of the base above the mount.
+Permitted: 0.00 mm to 20.00 mm, 0.000 in to 0.787 in.
+Default: 2.50 mm or 0.098 in (from memory; set your own).</source>
+   <translation>Schwebend: kleinste Höhe der Grundplatte über der Auflage.
+Erlaubt: 0.00 mm bis 20.00 mm, 0.000 in bis 0.787 in.
+Vorgabe: 2.50 mm oder 0.098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Floor</source>
+   <translation>Lack auf dem Taschenboden</translation>
+  </message>
+  <message>
+   <source>Floor Fillet</source>
+   <translation>Kehle am Taschenboden</translation>
+  </message>
+  <message>
+   <source>Frequency of each open string, treble first.
+One value in Hz for each string.
+Permitted: 15.00 Hz to 1500.00 Hz.</source>
+   <translation>Frequenz jeder leeren Saite, Diskant zuerst.
+Ein Wert in Hz je Saite.
+Erlaubt: 15.00 Hz bis 1500.00 Hz.</translation>
+  </message>
+  <message>
+   <source>Fret Height</source>
+   <translation>Höhe der Bundkronen</translation>
+  </message>
+  <message>
+   <source>Fret Width</source>
+   <translation>Breite der Bundkronen</translation>
+  </message>
+  <message>
+   <source>Fretboard width at its end, binding included.
+Permitted: 35.00 mm to 115.00 mm, 1.378 in to 4.528 in.
+Default: 56.00 mm or 2.205 in (from memory; set your own).</source>
+   <translation>Breite des Griffbretts am Ende, mit Einfassung.
+Erlaubt: 35.00 mm bis 115.00 mm, 1.378 in bis 4.528 in.
+Vorgabe: 56.00 mm oder 2.205 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Fretboard width at the nut.
+Permitted: 30.00 mm to 80.00 mm, 1.181 in to 3.150 in.
+Default: 42.00 mm or 1.654 in (from memory; set your own).</source>
+   <translation>Breite des Griffbretts am Sattel.
+Erlaubt: 30.00 mm bis 80.00 mm, 1.181 in bis 3.150 in.
+Vorgabe: 42.00 mm oder 1.654 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Frets</source>
+   <translation>Zahl der Bünde</translation>
+  </message>
+  <message>
+   <source>Fretted string over every later fret, least.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 0.02 mm or 0.001 in (from memory; set your own).</source>
+   <translation>Gegriffene Saite über jedem weiteren Bund, mindestens.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 0.02 mm oder 0.001 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Fretted string over plate and rings, least.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 2.00 mm or 0.079 in (from memory; set your own).</source>
+   <translation>Gegriffene Saite über Schlagbrett und Rahmen, mindestens.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Front</source>
+   <translation>Saitenreiter ganz vorn</translation>
+  </message>
+  <message>
+   <source>Full wedge: thickness at the end wall.
+Permitted: 0.00 mm to 5.00 mm, 0.000 in to 0.197 in.
+Default: 0.50 mm or 0.020 in (from memory; set your own).</source>
+   <translation>Voller Keil: Dicke an der Stirnwand.
+Erlaubt: 0.00 mm bis 5.00 mm, 0.000 in bis 0.197 in.
+Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Full wedge: thickness at the mouth.
+Permitted: 0.00 mm to 5.00 mm, 0.000 in to 0.197 in.
+Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
+   <translation>Voller Keil: Dicke an der Mündung.
+Erlaubt: 0.00 mm bis 5.00 mm, 0.000 in bis 0.197 in.
+Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>General tolerance (ISO 2768-1) of dimensions that state no limits of their own.
+Default: none (from memory; set your own).</source>
+   <translation>Allgemeintoleranz (ISO 2768-1) der Maße ohne eigene Grenzen.
+Vorgabe: none (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Glue Line</source>
+   <translation>Höhe der Leimfuge</translation>
+  </message>
+  <message>
+   <source>H: heel bottom to fretboard top on the centreline, without frets.
+Permitted: 12.00 mm to 50.00 mm, 0.472 in to 1.969 in.
+Measure it with calipers over the heel, beside a fret.
+Default: 25.00 mm or 0.984 in (from memory; set your own).</source>
+   <translation>H: Unterseite des Halsfußes bis Oberseite des Griffbretts auf der Mittellinie, ohne Bünde.
+Erlaubt: 12.00 mm bis 50.00 mm, 0.472 in bis 1.969 in.
+Messen mit: Messschieber über dem Halsfuß, neben einem Bund.
+Vorgabe: 25.00 mm oder 0.984 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>H_o: heel bottom to the overhang's underside.
+Permitted: 8.00 mm to 45.00 mm, 0.315 in to 1.772 in.
+Measure it with calipers under the overhang.
+Default: 18.60 mm or 0.732 in (from memory; set your own).</source>
+   <translation>H_o: Unterseite des Halsfußes bis Unterseite des Überstands.
+Erlaubt: 8.00 mm bis 45.00 mm, 0.315 in bis 1.772 in.
+Messen mit: Messschieber unter dem Überstand.
+Vorgabe: 18.60 mm oder 0.732 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Heads bear on a neck plate, in ferrules, or on the bare wood.
+Default: plate (chosen by this project).</source>
+   <translation>Köpfe liegen auf einer Halsplatte, in Hülsen oder auf dem bloßen Holz.
+Vorgabe: plate (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>Heel Corner Radius</source>
+   <translation>Eckenradius des Halsfußes</translation>
+  </message>
+  <message>
+   <source>Heel Edge</source>
+   <translation>Fase des Halsfußes</translation>
+  </message>
+  <message>
+   <source>Heel End</source>
+   <translation>Form des Halsfußendes</translation>
+  </message>
+  <message>
+   <source>Heel Length</source>
+   <translation>Ebene Länge des Halsfußes</translation>
+  </message>
+  <message>
+   <source>Heel Radius</source>
+   <translation>Radius des Halsfußendes</translation>
+  </message>
+  <message>
+   <source>Heel Width End</source>
+   <translation>Breite des Halsfußes am Ende</translation>
+  </message>
+  <message>
+   <source>Heel Width Mouth</source>
+   <translation>Breite des Halsfußes an der Mündung</translation>
+  </message>
+  <message>
+   <source>Heel bottom to the glue line under the fretboard.
+Permitted: 8.00 mm to 45.00 mm, 0.315 in to 1.772 in.
+Measure it with calipers at the heel's side.
+Default: 18.60 mm or 0.732 in (from memory; set your own).</source>
+   <translation>Unterseite des Halsfußes bis zur Leimfuge unter dem Griffbrett.
+Erlaubt: 8.00 mm bis 45.00 mm, 0.315 in bis 1.772 in.
+Messen mit: Messschieber an der Seite des Halsfußes.
+Vorgabe: 18.60 mm oder 0.732 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Heel bottom to the truss-rod channel's bottom.
+Permitted: 0.00 mm to 40.00 mm, 0.000 in to 1.575 in.
+Default: 11.00 mm or 0.433 in (from memory; set your own).</source>
+   <translation>Unterseite des Halsfußes bis zum Grund des Halsstabkanals.
+Erlaubt: 0.00 mm bis 40.00 mm, 0.000 in bis 1.575 in.
+Vorgabe: 11.00 mm oder 0.433 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Heel contour: mouth to where the slope has run out to nothing.
+Permitted: 10.00 mm to 120.00 mm, 0.394 in to 4.724 in.
+Default: 40.00 mm or 1.575 in (from memory; set your own).</source>
+   <translation>Halsübergang: Mündung bis dorthin, wo die Schräge ausläuft.
+Erlaubt: 10.00 mm bis 120.00 mm, 0.394 in bis 4.724 in.
+Vorgabe: 40.00 mm oder 1.575 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Heel contour: wood taken off the back at the pocket's mouth.
+Permitted: 0.00 mm to 25.00 mm, 0.000 in to 0.984 in.
+Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
+   <translation>Halsübergang: an der Mündung der Tasche von der Rückseite abgenommenes Holz.
+Erlaubt: 0.00 mm bis 25.00 mm, 0.000 in bis 0.984 in.
+Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Heel end to the end of the truss-rod channel.
+Permitted: 0.00 mm to 150.00 mm, 0.000 in to 5.906 in.
+Default: 6.00 mm or 0.236 in (from memory; set your own).</source>
+   <translation>Ende des Halsfußes bis zum Ende des Halsstabkanals.
+Erlaubt: 0.00 mm bis 150.00 mm, 0.000 in bis 5.906 in.
+Vorgabe: 6.00 mm oder 0.236 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Heel width at the heel end (before its corners are rounded).
+Permitted: 35.00 mm to 115.00 mm, 1.378 in to 4.528 in.
+Measure it with calipers close to the heel end.
+Default: 56.00 mm or 2.205 in (from memory; set your own).</source>
+   <translation>Breite des Halsfußes an seinem Ende (vor dem Runden der Ecken).
+Erlaubt: 35.00 mm bis 115.00 mm, 1.378 in bis 4.528 in.
+Messen mit: Messschieber nahe am Ende des Halsfußes.
+Vorgabe: 56.00 mm oder 2.205 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Heel width one pocket length before the heel end.
+Permitted: 35.00 mm to 115.00 mm, 1.378 in to 4.528 in.
+Measure it with calipers where the body ends.
+Default: 55.50 mm or 2.185 in (from memory; set your own).</source>
+   <translation>Breite des Halsfußes eine Taschenlänge vor seinem Ende.
+Erlaubt: 35.00 mm bis 115.00 mm, 1.378 in bis 4.528 in.
+Messen mit: Messschieber, wo der Korpus endet.
+Vorgabe: 55.50 mm oder 2.185 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Heel-adjusted rod: diameter the adjusting tool needs.
+Permitted: 2.00 mm to 25.00 mm, 0.079 in to 0.984 in.
+Default: 10.00 mm or 0.394 in (from memory; set your own).</source>
+   <translation>Am Halsfuß eingestellter Stab: Durchmesser, den das Werkzeug braucht.
+Erlaubt: 2.00 mm bis 25.00 mm, 0.079 in bis 0.984 in.
+Vorgabe: 10.00 mm oder 0.394 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Heel-adjusted rod: heel bottom to the tool's axis.
+Permitted: 0.00 mm to 40.00 mm, 0.000 in to 1.575 in.
+Default: 14.00 mm or 0.551 in (from memory; set your own).</source>
+   <translation>Am Halsfuß eingestellter Stab: Unterseite des Halsfußes bis zur Achse des Werkzeugs.
+Erlaubt: 0.00 mm bis 40.00 mm, 0.000 in bis 1.575 in.
+Vorgabe: 14.00 mm oder 0.551 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Heel-adjusted rod: straight path the tool needs behind the heel end.
+Permitted: 5.00 mm to 200.00 mm, 0.197 in to 7.874 in.
+Default: 60.00 mm or 2.362 in (from memory; set your own).</source>
+   <translation>Am Halsfuß eingestellter Stab: gerader Weg, den das Werkzeug hinter dem Ende des Halsfußes braucht.
+Erlaubt: 5.00 mm bis 200.00 mm, 0.197 in bis 7.874 in.
+Vorgabe: 60.00 mm oder 2.362 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Height</source>
+   <translation>Höhe des Halses am Halsfuß</translation>
+  </message>
+  <message>
+   <source>Height of its ring above the mount.
+Permitted: 0.00 mm to 15.00 mm, 0.000 in to 0.591 in.
+Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
+   <translation>Höhe seines Rahmens über der Auflage.
+Erlaubt: 0.00 mm bis 15.00 mm, 0.000 in bis 0.591 in.
+Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Height of its springs fully compressed.
+Permitted: 0.00 mm to 25.00 mm, 0.000 in to 0.984 in.
+Default: 4.00 mm or 0.157 in (from memory; set your own).</source>
+   <translation>Höhe seiner Federn, ganz zusammengedrückt.
+Erlaubt: 0.00 mm bis 25.00 mm, 0.000 in bis 0.984 in.
+Vorgabe: 4.00 mm oder 0.157 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Height of the fret crowns.
+Permitted: 0.30 mm to 2.50 mm, 0.012 in to 0.098 in.
+Default: 1.10 mm or 0.043 in (from memory; set your own).</source>
+   <translation>Höhe der Bundkronen.
+Erlaubt: 0.30 mm bis 2.50 mm, 0.012 in bis 0.098 in.
+Vorgabe: 1.10 mm oder 0.043 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Height of the pickup, poles included, over its springs' seat.
+Permitted: 3.00 mm to 45.00 mm, 0.118 in to 1.772 in.
+Default: 18.00 mm or 0.709 in (from memory; set your own).</source>
+   <translation>Höhe des Tonabnehmers mit Polstücken über dem Sitz der Federn.
+Erlaubt: 3.00 mm bis 45.00 mm, 0.118 in bis 1.772 in.
+Vorgabe: 18.00 mm oder 0.709 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>High</source>
+   <translation>Saitenreiter am höchsten</translation>
+  </message>
+  <message>
+   <source>How dimensions spread between their limits, unless one states it.
+Default: uniform (from memory; set your own).</source>
+   <translation>Wie Maße zwischen ihren Grenzen streuen, wenn keines es selbst angibt.
+Vorgabe: uniform (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>How far a hole may lie from where it should.
+Permitted: 0.00 mm to 2.00 mm, 0.000 in to 0.079 in.
+Default: 0.15 mm or 0.006 in (from memory; set your own).</source>
+   <translation>Wie weit ein Loch von seinem Sollort liegen darf.
+Erlaubt: 0.00 mm bis 2.00 mm, 0.000 in bis 0.079 in.
+Vorgabe: 0.15 mm oder 0.006 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>How far the binding hangs below the overhang's underside.
+Permitted: 0.00 mm to 6.00 mm, 0.000 in to 0.236 in.
+Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
+   <translation>Wie weit die Einfassung unter die Unterseite des Überstands hängt.
+Erlaubt: 0.00 mm bis 6.00 mm, 0.000 in bis 0.236 in.
+Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>How far the last fret lies below the straight line past fret 12.
+Permitted: 0.00 mm to 0.50 mm, 0.000 in to 0.020 in.
+Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
+   <translation>Wie weit der letzte Bund unter der Geraden jenseits von Bund 12 liegt.
+Erlaubt: 0.00 mm bis 0.50 mm, 0.000 in bis 0.020 in.
+Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>How far the plate reaches beyond its cut-out.
+Permitted: 5.00 mm to 90.00 mm, 0.197 in to 3.543 in.
+Default: 25.00 mm or 0.984 in (from memory; set your own).</source>
+   <translation>Wie weit das Schlagbrett über seinen Ausschnitt hinausreicht.
+Erlaubt: 5.00 mm bis 90.00 mm, 0.197 in bis 3.543 in.
+Vorgabe: 25.00 mm oder 0.984 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>How many steps exchanging a whole part counts, when changes are ranked.
+Permitted: 0 to 1000.
+Default: 10 (from memory; set your own).</source>
+   <translation>Wie viele Schritte der Tausch eines ganzen Teils zählt, wenn Änderungen gereiht werden.
+Erlaubt: 0 bis 1000.
+Vorgabe: 10 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Job</source>
+   <translation>Auftrag</translation>
+  </message>
+  <message>
+   <source>Job Name</source>
+   <translation>Name der Verbindung</translation>
+  </message>
+  <message>
+   <source>Job Note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>Job Units</source>
+   <translation>Einheiten</translation>
+  </message>
+  <message>
+   <source>L_o: heel end to fretboard end; 0 where the fretboard ends at the heel.
+Permitted: 0.00 mm to 60.00 mm, 0.000 in to 2.362 in.
+Measure: rule from heel end to fretboard end.</source>
+   <translation>L_o: Ende des Halsfußes bis Ende des Griffbretts; 0, wo das Griffbrett am Halsfuß endet.
+Erlaubt: 0.00 mm bis 60.00 mm, 0.000 in bis 2.362 in.
+Messen: Lineal vom Ende des Halsfußes bis zum Griffbrettende.</translation>
+  </message>
+  <message>
+   <source>Largest end clearance.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 0.30 mm or 0.012 in (from memory; set your own).</source>
+   <translation>Größtes Stirnspiel.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 0.30 mm oder 0.012 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Largest gap seen at the top of the end wall.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 0.80 mm or 0.031 in (from memory; set your own).</source>
+   <translation>Größter sichtbarer Spalt oben an der Stirnwand.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 0.80 mm oder 0.031 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Largest gap under the overhang.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 0.80 mm or 0.031 in (from memory; set your own).</source>
+   <translation>Größter Spalt unter dem Überstand.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 0.80 mm oder 0.031 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Largest side clearance, per side.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 0.25 mm or 0.010 in (from memory; set your own).</source>
+   <translation>Größtes Seitenspiel, je Seite.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 0.25 mm oder 0.010 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Last fret to fretboard end, where the overhang is worked out from it.
+Permitted: 1.00 mm to 30.00 mm, 0.039 in to 1.181 in.
+Default: 5.50 mm or 0.217 in (from memory; set your own).</source>
+   <translation>Letzter Bund bis Griffbrettende, woraus der Überstand berechnet wird.
+Erlaubt: 1.00 mm bis 30.00 mm, 0.039 in bis 1.181 in.
+Vorgabe: 5.50 mm oder 0.217 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Least clearance between cover plate and heel.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 0.10 mm or 0.004 in (from memory; set your own).</source>
+   <translation>Kleinstes Spiel zwischen Schlagbrett und Halsfuß.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 0.10 mm oder 0.004 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Least distance from fretboard end to pickup or ring.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 1.00 mm or 0.039 in (from memory; set your own).</source>
+   <translation>Kleinster Abstand vom Griffbrettende zum Tonabnehmer oder Rahmen.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 1.00 mm oder 0.039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Least end clearance.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
+   <translation>Kleinstes Stirnspiel.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Least gap under the overhang.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 0.15 mm or 0.006 in (from memory; set your own).</source>
+   <translation>Kleinster Spalt unter dem Überstand.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 0.15 mm oder 0.006 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Least side clearance, per side.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 0.05 mm or 0.002 in (from memory; set your own).</source>
+   <translation>Kleinstes Seitenspiel, je Seite.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 0.05 mm oder 0.002 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Least wood between pocket and a cavity.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 3.00 mm or 0.118 in (from memory; set your own).</source>
+   <translation>Kleinstes Holz zwischen Tasche und Hohlraum.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 3.00 mm oder 0.118 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Least wood between pocket and cutaway.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 4.00 mm or 0.157 in (from memory; set your own).</source>
+   <translation>Kleinstes Holz zwischen Tasche und Cutaway.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 4.00 mm oder 0.157 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Least wood under the pocket.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 12.00 mm or 0.472 in (from memory; set your own).</source>
+   <translation>Kleinstes Holz unter der Tasche.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 12.00 mm oder 0.472 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Length</source>
+   <translation>Länge</translation>
+  </message>
+  <message>
+   <source>Length of the bridge's base along X.
+Permitted: 5.00 mm to 160.00 mm, 0.197 in to 6.299 in.
+Default: 70.00 mm or 2.756 in (from memory; set your own).</source>
+   <translation>Länge der Grundplatte der Brücke längs X.
+Erlaubt: 5.00 mm bis 160.00 mm, 0.197 in bis 6.299 in.
+Vorgabe: 70.00 mm oder 2.756 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Length of the heel that is flat underneath.
+Permitted: 25.00 mm to 150.00 mm, 0.984 in to 5.906 in.
+Default: 78.00 mm or 3.071 in (from memory; set your own).</source>
+   <translation>Länge des Halsfußes, die unten eben ist.
+Erlaubt: 25.00 mm bis 150.00 mm, 0.984 in bis 5.906 in.
+Vorgabe: 78.00 mm oder 3.071 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Length of the neck plate.
+Permitted: 20.00 mm to 140.00 mm, 0.787 in to 5.512 in.
+Default: 64.00 mm or 2.520 in (from memory; set your own).</source>
+   <translation>Länge der Halsplatte.
+Erlaubt: 20.00 mm bis 140.00 mm, 0.787 in bis 5.512 in.
+Vorgabe: 64.00 mm oder 2.520 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Length of the threaded insert, flush with the heel's bottom.
+Permitted: 3.00 mm to 40.00 mm, 0.118 in to 1.575 in.
+Default: 12.00 mm or 0.472 in (from memory; set your own).</source>
+   <translation>Länge des Gewindeeinsatzes, bündig mit der Unterseite des Halsfußes.
+Erlaubt: 3.00 mm bis 40.00 mm, 0.118 in bis 1.575 in.
+Vorgabe: 12.00 mm oder 0.472 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Length of the threaded part, from the tip.
+Permitted: 5.00 mm to 120.00 mm, 0.197 in to 4.724 in.
+Default: 30.00 mm or 1.181 in (from memory; set your own).</source>
+   <translation>Länge des Gewindes, ab Spitze.
+Erlaubt: 5.00 mm bis 120.00 mm, 0.197 in bis 4.724 in.
+Vorgabe: 30.00 mm oder 1.181 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Length under the head.
+Permitted: 10.00 mm to 120.00 mm, 0.394 in to 4.724 in.
+Default: 45.00 mm or 1.772 in (from memory; set your own).</source>
+   <translation>Länge unter dem Kopf.
+Erlaubt: 10.00 mm bis 120.00 mm, 0.394 in bis 4.724 in.
+Vorgabe: 45.00 mm oder 1.772 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Limit deviations that were stated.</source>
+   <translation>Angegebene Grenzabweichungen.</translation>
+  </message>
+  <message>
+   <source>Limits</source>
+   <translation>Grenzen</translation>
+  </message>
+  <message>
+   <source>Limits Base Gap Min</source>
+   <translation>Grenze: Luft unter der Grundplatte, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Break Min</source>
+   <translation>Grenze: Knickwinkel, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Contact Min</source>
+   <translation>Grenze: Auflage des Halsfußes, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Edge Distance Min</source>
+   <translation>Grenze: Randabstand der Schrauben, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Edge Min</source>
+   <translation>Grenze: äußere Saite zur Griffbrettkante, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits End Max</source>
+   <translation>Grenze: Stirnspiel, höchstens</translation>
+  </message>
+  <message>
+   <source>Limits End Min</source>
+   <translation>Grenze: Stirnspiel, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits End Visible Max</source>
+   <translation>Grenze: sichtbarer Stirnspalt, höchstens</translation>
+  </message>
+  <message>
+   <source>Limits Floor Wood Min</source>
+   <translation>Grenze: Holz unter der Tasche, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Fret Slot Depth</source>
+   <translation>Grenze: Tiefe der Bundschlitze</translation>
+  </message>
+  <message>
+   <source>Limits Fretted Buzz Min</source>
+   <translation>Grenze: gegriffene Saite über den Bünden, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Gap Max</source>
+   <translation>Grenze: Spalt unter dem Überstand, höchstens</translation>
+  </message>
+  <message>
+   <source>Limits Gap Min</source>
+   <translation>Grenze: Spalt unter dem Überstand, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Grip Min</source>
+   <translation>Grenze: Halt der Schrauben, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Hole Clearance Min</source>
+   <translation>Grenze: Korpusloch über Schaft, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Insert Min</source>
+   <translation>Grenze: Eingriff in Gewindeeinsätze, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Open Buzz Min</source>
+   <translation>Grenze: leere Saite über den Bünden, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Pickup Gap Min</source>
+   <translation>Grenze: Griffbrettende zum Tonabnehmer, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Pilot Extra</source>
+   <translation>Grenze: Vorbohrung tiefer als die Schraube</translation>
+  </message>
+  <message>
+   <source>Limits Plate Heel Min</source>
+   <translation>Grenze: Schlagbrett zum Halsfuß, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Plate String Min</source>
+   <translation>Grenze: Saite über dem Schlagbrett, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Pole Bass Max</source>
+   <translation>Grenze: Saite über den Polstücken, Bass, höchstens</translation>
+  </message>
+  <message>
+   <source>Limits Pole Bass Min</source>
+   <translation>Grenze: Saite über den Polstücken, Bass, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Pole Treble Max</source>
+   <translation>Grenze: Saite über den Polstücken, Diskant, höchstens</translation>
+  </message>
+  <message>
+   <source>Limits Pole Treble Min</source>
+   <translation>Grenze: Saite über den Polstücken, Diskant, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Pull Safety</source>
+   <translation>Grenze: Sicherheit gegen Ausziehen</translation>
+  </message>
+  <message>
+   <source>Limits Radius Error Max</source>
+   <translation>Grenze: Fehler bei festem Radius, höchstens</translation>
+  </message>
+  <message>
+   <source>Limits Rod Distance Min</source>
+   <translation>Grenze: Schraube zum Halsstab, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Side Max</source>
+   <translation>Grenze: Seitenspiel, höchstens</translation>
+  </message>
+  <message>
+   <source>Limits Side Min</source>
+   <translation>Grenze: Seitenspiel, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Tip Min</source>
+   <translation>Grenze: Schraubenspitze unter der Leimfuge, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Tip Wish</source>
+   <translation>Wunsch: Schraubenspitze unter der Leimfuge</translation>
+  </message>
+  <message>
+   <source>Limits Top String Min</source>
+   <translation>Wunsch: Saiten über der Decke, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Wall Min</source>
+   <translation>Grenze: Holz zum Cutaway, mindestens</translation>
+  </message>
+  <message>
+   <source>Limits Web Min</source>
+   <translation>Grenze: Holz zum Hohlraum, mindestens</translation>
+  </message>
+  <message>
+   <source>Low</source>
+   <translation>Saitenreiter am tiefsten</translation>
+  </message>
+  <message>
+   <source>Lower Width</source>
+   <translation>Breite des Korpus unten</translation>
+  </message>
+  <message>
+   <source>Make</source>
+   <translation>Bauart</translation>
+  </message>
+  <message>
+   <source>Margin</source>
+   <translation>Rand des Schlagbretts</translation>
+  </message>
+  <message>
+   <source>Mass per length of each string, treble first.
+One value in g/m for each string.
+Permitted: 0.050 g/m to 60.000 g/m.</source>
+   <translation>Masse je Länge jeder Saite, Diskant zuerst.
+Ein Wert in g/m je Saite.
+Erlaubt: 0.050 g/m bis 60.000 g/m.</translation>
+  </message>
+  <message>
+   <source>Moisture of both woods when pocket and heel were measured.
+Permitted: 0.0 % to 30.0 %.
+Default: 8.0 % (from memory; set your own).</source>
+   <translation>Holzfeuchte beider Hölzer, als Tasche und Halsfuß gemessen wurden.
+Erlaubt: 0.0 % bis 30.0 %.
+Vorgabe: 8.0 % (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Mount</source>
+   <translation>Auflage der Brücke</translation>
+  </message>
+  <message>
+   <source>Names of the joint's solids shown here.</source>
+   <translation>Namen der hier gezeigten Volumenkörper der Verbindung.</translation>
+  </message>
+  <message>
+   <source>Neck</source>
+   <translation>Hals</translation>
+  </message>
+  <message>
+   <source>Neck Plate Ferrule Depth</source>
+   <translation>Tiefe des Hülsensitzes</translation>
+  </message>
+  <message>
+   <source>Neck Plate Ferrule Diameter</source>
+   <translation>Durchmesser der Hülse</translation>
+  </message>
+  <message>
+   <source>Neck Plate Length</source>
+   <translation>Länge der Halsplatte</translation>
+  </message>
+  <message>
+   <source>Neck Plate Make</source>
+   <translation>Auflage der Schraubenköpfe</translation>
+  </message>
+  <message>
+   <source>Neck Plate Thickness</source>
+   <translation>Dicke der Halsplatte</translation>
+  </message>
+  <message>
+   <source>Neck Plate Width</source>
+   <translation>Breite der Halsplatte</translation>
+  </message>
+  <message>
+   <source>Neck plate</source>
+   <translation>Halsplatte</translation>
+  </message>
+  <message>
+   <source>Neck: angle of the rings to the heel's width (0 quartersawn, 90 flatsawn).
+Permitted: 0.00° to 90.00°.
+Default: 90.00° (from memory; set your own).</source>
+   <translation>Hals: Winkel der Jahresringe zur Breite des Halsfußes (0 stehende, 90 liegende Jahresringe).
+Erlaubt: 0.00° bis 90.00°.
+Vorgabe: 90.00° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>No shim, a full wedge, or a strip at the end wall or at the mouth.
+Default: none (chosen by this project).</source>
+   <translation>Keine Unterlage, ein voller Keil, oder ein Streifen an Stirnwand oder Mündung.
+Vorgabe: none (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>Number of frets.
+Permitted: 12 to 30.
+Default: 22 (from memory; set your own).</source>
+   <translation>Zahl der Bünde.
+Erlaubt: 12 bis 30.
+Vorgabe: 22 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Number of strings.
+Permitted: 4 to 8.
+Default: 6 (from memory; set your own).</source>
+   <translation>Zahl der Saiten.
+Erlaubt: 4 bis 8.
+Vorgabe: 6 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Number of the fret that stands square to the centreline, where the scales differ.
+Permitted: 0 to 24.
+Default: 0 (from memory; set your own).</source>
+   <translation>Nummer des Bundes, der rechtwinklig zur Mittellinie steht, wo die Mensuren verschieden sind.
+Erlaubt: 0 bis 24.
+Vorgabe: 0 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Nut To Heel</source>
+   <translation>Sattel bis Ende des Halsfußes</translation>
+  </message>
+  <message>
+   <source>Old Pilot X</source>
+   <translation>Alte Vorbohrung x</translation>
+  </message>
+  <message>
+   <source>Old Pilot Y</source>
+   <translation>Alte Vorbohrung y</translation>
+  </message>
+  <message>
+   <source>Old pilot</source>
+   <translation>Alte Vorbohrung</translation>
+  </message>
+  <message>
+   <source>One piece: depth of the fret slots under the fretboard top.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 2.50 mm or 0.098 in (from memory; set your own).</source>
+   <translation>Einteilig: Tiefe der Bundschlitze unter der Griffbrettoberseite.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 2.50 mm oder 0.098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Open string over every fret, least.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 0.10 mm or 0.004 in (from memory; set your own).</source>
+   <translation>Leere Saite über jedem Bund, mindestens.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 0.10 mm oder 0.004 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Open string over fret 1, bass outer string.
+Permitted: 0.10 mm to 2.50 mm, 0.004 in to 0.098 in.
+Default: 0.50 mm or 0.020 in (from memory; set your own).</source>
+   <translation>Leere Saite über Bund 1, Basssaite außen.
+Erlaubt: 0.10 mm bis 2.50 mm, 0.004 in bis 0.098 in.
+Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Open string over fret 1, treble outer string.
+Permitted: 0.10 mm to 2.00 mm, 0.004 in to 0.079 in.
+Default: 0.40 mm or 0.016 in (from memory; set your own).</source>
+   <translation>Leere Saite über Bund 1, Diskantsaite außen.
+Erlaubt: 0.10 mm bis 2.00 mm, 0.004 in bis 0.079 in.
+Vorgabe: 0.40 mm oder 0.016 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Open string over fret 12, bass outer string.
+Permitted: 0.50 mm to 7.00 mm, 0.020 in to 0.276 in.
+Default: 2.00 mm or 0.079 in (from memory; set your own).</source>
+   <translation>Leere Saite über Bund 12, Basssaite außen.
+Erlaubt: 0.50 mm bis 7.00 mm, 0.020 in bis 0.276 in.
+Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Open string over fret 12, treble outer string.
+Permitted: 0.50 mm to 6.00 mm, 0.020 in to 0.236 in.
+Default: 1.60 mm or 0.063 in (from memory; set your own).</source>
+   <translation>Leere Saite über Bund 12, Diskantsaite außen.
+Erlaubt: 0.50 mm bis 6.00 mm, 0.020 in bis 0.236 in.
+Vorgabe: 1.60 mm oder 0.063 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Options, as differences from this joint.</source>
+   <translation>Varianten, als Abweichungen von dieser Verbindung.</translation>
+  </message>
+  <message>
+   <source>Outer string to fretboard edge at the last fret, least.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 2.50 mm or 0.098 in (from memory; set your own).</source>
+   <translation>Äußere Saite zur Griffbrettkante am letzten Bund, mindestens.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 2.50 mm oder 0.098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Outer string to outer string at the nut, centre to centre.
+Permitted: 20.00 mm to 75.00 mm, 0.787 in to 2.953 in.
+Default: 35.00 mm or 1.378 in (from memory; set your own).</source>
+   <translation>Äußere Saite zu äußerer Saite am Sattel, Mitte zu Mitte.
+Erlaubt: 20.00 mm bis 75.00 mm, 0.787 in bis 2.953 in.
+Vorgabe: 35.00 mm oder 1.378 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Outer string to outer string at the saddles.
+Permitted: 30.00 mm to 110.00 mm, 1.181 in to 4.331 in.
+Default: 52.50 mm or 2.067 in (from memory; set your own).</source>
+   <translation>Äußere Saite zu äußerer Saite an den Saitenreitern.
+Erlaubt: 30.00 mm bis 110.00 mm, 1.181 in bis 4.331 in.
+Vorgabe: 52.50 mm oder 2.067 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Outline</source>
+   <translation>Umriss des Korpus</translation>
+  </message>
+  <message>
+   <source>Outline File</source>
+   <translation>Umrissdatei des Korpus</translation>
+  </message>
+  <message>
+   <source>Outline Points</source>
+   <translation>Umrisspunkte des Korpus</translation>
+  </message>
+  <message>
+   <source>Overhang</source>
+   <translation>Überstand des Griffbretts</translation>
+  </message>
+  <message>
+   <source>Own outline: centreline to the cutaway's wall beside the pocket, bass side.
+Permitted: 28.00 mm to 65.00 mm, 1.102 in to 2.559 in.
+Default: 40.00 mm or 1.575 in (from memory; set your own).</source>
+   <translation>Eigener Umriss: Mittellinie bis zur Wand des Cutaways neben der Tasche, Bassseite.
+Erlaubt: 28.00 mm bis 65.00 mm, 1.102 in bis 2.559 in.
+Vorgabe: 40.00 mm oder 1.575 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Own outline: centreline to the cutaway's wall beside the pocket, treble side.
+Permitted: 28.00 mm to 65.00 mm, 1.102 in to 2.559 in.
+Default: 36.00 mm or 1.417 in (from memory; set your own).</source>
+   <translation>Eigener Umriss: Mittellinie bis zur Wand des Cutaways neben der Tasche, Diskantseite.
+Erlaubt: 28.00 mm bis 65.00 mm, 1.102 in bis 2.559 in.
+Vorgabe: 36.00 mm oder 1.417 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Own outline: end wall to the body's tail.
+Permitted: 250.00 mm to 450.00 mm, 9.843 in to 17.717 in.
+Default: 310.00 mm or 12.205 in (from memory; set your own).</source>
+   <translation>Eigener Umriss: Stirnwand bis zum unteren Ende des Korpus.
+Erlaubt: 250.00 mm bis 450.00 mm, 9.843 in bis 17.717 in.
+Vorgabe: 310.00 mm oder 12.205 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Own outline: end wall to the bottom of the bass cutaway, toward the mouth.
+Permitted: -20.00 mm to 70.00 mm, -0.787 in to 2.756 in.
+Default: 34.00 mm or 1.339 in (from memory; set your own).</source>
+   <translation>Eigener Umriss: Stirnwand bis zum Grund des bassseitigen Cutaways, zur Mündung hin.
+Erlaubt: -20.00 mm bis 70.00 mm, -0.787 in bis 2.756 in.
+Vorgabe: 34.00 mm oder 1.339 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Own outline: end wall to the bottom of the treble cutaway, toward the mouth.
+Permitted: -20.00 mm to 70.00 mm, -0.787 in to 2.756 in.
+Default: 18.00 mm or 0.709 in (from memory; set your own).</source>
+   <translation>Eigener Umriss: Stirnwand bis zum Grund des diskantseitigen Cutaways, zur Mündung hin.
+Erlaubt: -20.00 mm bis 70.00 mm, -0.787 in bis 2.756 in.
+Vorgabe: 18.00 mm oder 0.709 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Own outline: narrowest part at the waist.
+Permitted: 160.00 mm to 320.00 mm, 6.299 in to 12.598 in.
+Default: 235.00 mm or 9.252 in (from memory; set your own).</source>
+   <translation>Eigener Umriss: schmalste Stelle an der Taille.
+Erlaubt: 160.00 mm bis 320.00 mm, 6.299 in bis 12.598 in.
+Vorgabe: 235.00 mm oder 9.252 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Own outline: widest part at the horns.
+Permitted: 240.00 mm to 380.00 mm, 9.449 in to 14.961 in.
+Default: 285.00 mm or 11.220 in (from memory; set your own).</source>
+   <translation>Eigener Umriss: breiteste Stelle an den Hörnern.
+Erlaubt: 240.00 mm bis 380.00 mm, 9.449 in bis 14.961 in.
+Vorgabe: 285.00 mm oder 11.220 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Own outline: widest part behind the bridge.
+Permitted: 220.00 mm to 420.00 mm, 8.661 in to 16.535 in.
+Default: 325.00 mm or 12.795 in (from memory; set your own).</source>
+   <translation>Eigener Umriss: breiteste Stelle hinter der Brücke.
+Erlaubt: 220.00 mm bis 420.00 mm, 8.661 in bis 16.535 in.
+Vorgabe: 325.00 mm oder 12.795 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Pickup Bridge Body Height</source>
+   <translation>Brücken-Tonabnehmer: Bauhöhe</translation>
+  </message>
+  <message>
+   <source>Pickup Bridge Cavity Depth</source>
+   <translation>Brücken-Tonabnehmer: Tiefe des Hohlraums</translation>
+  </message>
+  <message>
+   <source>Pickup Bridge Fitted</source>
+   <translation>Brücken-Tonabnehmer: eingebaut</translation>
+  </message>
+  <message>
+   <source>Pickup Bridge High</source>
+   <translation>Brücken-Tonabnehmer: höchste Stellung</translation>
+  </message>
+  <message>
+   <source>Pickup Bridge Length</source>
+   <translation>Brücken-Tonabnehmer: Länge</translation>
+  </message>
+  <message>
+   <source>Pickup Bridge Low</source>
+   <translation>Brücken-Tonabnehmer: tiefste Stellung</translation>
+  </message>
+  <message>
+   <source>Pickup Bridge Mount</source>
+   <translation>Brücken-Tonabnehmer: Auflage</translation>
+  </message>
+  <message>
+   <source>Pickup Bridge Ring</source>
+   <translation>Brücken-Tonabnehmer: Rahmenhöhe</translation>
+  </message>
+  <message>
+   <source>Pickup Bridge Spring</source>
+   <translation>Brücken-Tonabnehmer: Federhöhe</translation>
+  </message>
+  <message>
+   <source>Pickup Bridge Width</source>
+   <translation>Brücken-Tonabnehmer: Breite</translation>
+  </message>
+  <message>
+   <source>Pickup Bridge X</source>
+   <translation>Brücken-Tonabnehmer: x</translation>
+  </message>
+  <message>
+   <source>Pickup Middle Body Height</source>
+   <translation>Mittlerer Tonabnehmer: Bauhöhe</translation>
+  </message>
+  <message>
+   <source>Pickup Middle Cavity Depth</source>
+   <translation>Mittlerer Tonabnehmer: Tiefe des Hohlraums</translation>
+  </message>
+  <message>
+   <source>Pickup Middle Fitted</source>
+   <translation>Mittlerer Tonabnehmer: eingebaut</translation>
+  </message>
+  <message>
+   <source>Pickup Middle High</source>
+   <translation>Mittlerer Tonabnehmer: höchste Stellung</translation>
+  </message>
+  <message>
+   <source>Pickup Middle Length</source>
+   <translation>Mittlerer Tonabnehmer: Länge</translation>
+  </message>
+  <message>
+   <source>Pickup Middle Low</source>
+   <translation>Mittlerer Tonabnehmer: tiefste Stellung</translation>
+  </message>
+  <message>
+   <source>Pickup Middle Mount</source>
+   <translation>Mittlerer Tonabnehmer: Auflage</translation>
+  </message>
+  <message>
+   <source>Pickup Middle Ring</source>
+   <translation>Mittlerer Tonabnehmer: Rahmenhöhe</translation>
+  </message>
+  <message>
+   <source>Pickup Middle Spring</source>
+   <translation>Mittlerer Tonabnehmer: Federhöhe</translation>
+  </message>
+  <message>
+   <source>Pickup Middle Width</source>
+   <translation>Mittlerer Tonabnehmer: Breite</translation>
+  </message>
+  <message>
+   <source>Pickup Middle X</source>
+   <translation>Mittlerer Tonabnehmer: x</translation>
+  </message>
+  <message>
+   <source>Pickup Neck Body Height</source>
+   <translation>Hals-Tonabnehmer: Bauhöhe</translation>
+  </message>
+  <message>
+   <source>Pickup Neck Cavity Depth</source>
+   <translation>Hals-Tonabnehmer: Tiefe des Hohlraums</translation>
+  </message>
+  <message>
+   <source>Pickup Neck Fitted</source>
+   <translation>Hals-Tonabnehmer: eingebaut</translation>
+  </message>
+  <message>
+   <source>Pickup Neck High</source>
+   <translation>Hals-Tonabnehmer: höchste Stellung</translation>
+  </message>
+  <message>
+   <source>Pickup Neck Length</source>
+   <translation>Hals-Tonabnehmer: Länge</translation>
+  </message>
+  <message>
+   <source>Pickup Neck Low</source>
+   <translation>Hals-Tonabnehmer: tiefste Stellung</translation>
+  </message>
+  <message>
+   <source>Pickup Neck Mount</source>
+   <translation>Hals-Tonabnehmer: Auflage</translation>
+  </message>
+  <message>
+   <source>Pickup Neck Ring</source>
+   <translation>Hals-Tonabnehmer: Rahmenhöhe</translation>
+  </message>
+  <message>
+   <source>Pickup Neck Spring</source>
+   <translation>Hals-Tonabnehmer: Federhöhe</translation>
+  </message>
+  <message>
+   <source>Pickup Neck Width</source>
+   <translation>Hals-Tonabnehmer: Breite</translation>
+  </message>
+  <message>
+   <source>Pickup Neck X</source>
+   <translation>Hals-Tonabnehmer: x</translation>
+  </message>
+  <message>
+   <source>Pickup bridge</source>
+   <translation>Tonabnehmer an der Brücke</translation>
+  </message>
+  <message>
+   <source>Pickup middle</source>
+   <translation>Tonabnehmer in der Mitte</translation>
+  </message>
+  <message>
+   <source>Pickup neck</source>
+   <translation>Tonabnehmer am Hals</translation>
+  </message>
+  <message>
+   <source>Pilot hole deeper than the screw.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 1.50 mm or 0.059 in (from memory; set your own).</source>
+   <translation>Vorbohrung tiefer als die Schraube.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 1.50 mm oder 0.059 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Plate</source>
+   <translation>Schlagbrett</translation>
+  </message>
+  <message>
+   <source>Pocket</source>
+   <translation>Tasche</translation>
+  </message>
+  <message>
+   <source>Pole tops above the mount at the highest.
+Permitted: -15.00 mm to 60.00 mm, -0.591 in to 2.362 in.
+Default: 9.00 mm or 0.354 in (from memory; set your own).</source>
+   <translation>Oberkanten der Polstücke über der Auflage, höchste Stellung.
+Erlaubt: -15.00 mm bis 60.00 mm, -0.591 in bis 2.362 in.
+Vorgabe: 9.00 mm oder 0.354 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Pole tops above the mount at the lowest the hardware allows.
+Permitted: -20.00 mm to 45.00 mm, -0.787 in to 1.772 in.
+Default: 0.50 mm or 0.020 in (from memory; set your own).</source>
+   <translation>Oberkanten der Polstücke über der Auflage, tiefste Stellung, die die Beschläge zulassen.
+Erlaubt: -20.00 mm bis 45.00 mm, -0.787 in bis 1.772 in.
+Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Post Spacing</source>
+   <translation>Bolzenabstand</translation>
+  </message>
+  <message>
+   <source>Radius End</source>
+   <translation>Griffbrettradius am Ende</translation>
+  </message>
+  <message>
+   <source>Radius Nut</source>
+   <translation>Griffbrettradius am Sattel</translation>
+  </message>
+  <message>
+   <source>Radius left between the floor and the walls.
+Permitted: 0.00 mm to 6.00 mm, 0.000 in to 0.236 in.
+Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
+   <translation>Radius, der zwischen Boden und Wänden bleibt.
+Erlaubt: 0.00 mm bis 6.00 mm, 0.000 in bis 0.236 in.
+Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Radius of its corners in plan.
+One value in mm for each cavity.
+Permitted: 0.00 mm to 40.00 mm, 0.000 in to 1.575 in.
+Default: 3.20 mm or 0.126 in (from memory; set your own).</source>
+   <translation>Radius seiner Ecken in der Draufsicht.
+Ein Wert in mm je Hohlraum.
+Erlaubt: 0.00 mm bis 40.00 mm, 0.000 in bis 1.575 in.
+Vorgabe: 3.20 mm oder 0.126 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Radius of the corners between end wall and sides, left by the cutter.
+Permitted: 0.00 mm to 15.00 mm, 0.000 in to 0.591 in.
+Default: 3.20 mm or 0.126 in (from memory; set your own).</source>
+   <translation>Radius der Ecken zwischen Stirnwand und Seiten, den der Fräser lässt.
+Erlaubt: 0.00 mm bis 15.00 mm, 0.000 in bis 0.591 in.
+Vorgabe: 3.20 mm oder 0.126 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Radius of the fretboard's top at its end.
+Permitted: 120.00 mm to 5000.00 mm, 4.724 in to 196.850 in.</source>
+   <translation>Radius der Griffbrettoberseite an ihrem Ende.
+Erlaubt: 120.00 mm bis 5000.00 mm, 4.724 in bis 196.850 in.</translation>
+  </message>
+  <message>
+   <source>Radius of the fretboard's top at the nut.
+Permitted: 120.00 mm to 5000.00 mm, 4.724 in to 196.850 in.
+Default: 304.80 mm or 12.000 in (from memory; set your own).</source>
+   <translation>Radius der Griffbrettoberseite am Sattel.
+Erlaubt: 120.00 mm bis 5000.00 mm, 4.724 in bis 196.850 in.
+Vorgabe: 304.80 mm oder 12.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Radius of the heel's corners in plan.
+Permitted: 0.00 mm to 20.00 mm, 0.000 in to 0.787 in.
+Default: 3.20 mm or 0.126 in (from memory; set your own).</source>
+   <translation>Radius der Ecken des Halsfußes in der Draufsicht.
+Erlaubt: 0.00 mm bis 20.00 mm, 0.000 in bis 0.787 in.
+Vorgabe: 3.20 mm oder 0.126 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Radius of the rounded outer edges, top and back.
+Permitted: 0.00 mm to 12.00 mm, 0.000 in to 0.472 in.
+Default: 3.00 mm or 0.118 in (from memory; set your own).</source>
+   <translation>Radius der gerundeten Außenkanten, Decke und Rückseite.
+Erlaubt: 0.00 mm bis 12.00 mm, 0.000 in bis 0.472 in.
+Vorgabe: 3.00 mm oder 0.118 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Reach</source>
+   <translation>Reichweite des Schlagbretts zur Brücke</translation>
+  </message>
+  <message>
+   <source>Recess</source>
+   <translation>Vertiefung unter der Brücke</translation>
+  </message>
+  <message>
+   <source>Relief</source>
+   <translation>Halskrümmung</translation>
+  </message>
+  <message>
+   <source>Relief: largest depth of the crowns under the chord from fret 1 to the last.
+Permitted: 0.00 mm to 1.00 mm, 0.000 in to 0.039 in.
+Default: 0.20 mm or 0.008 in (from memory; set your own).</source>
+   <translation>Halskrümmung: größte Tiefe der Bundkronen unter der Sehne von Bund 1 bis zum letzten.
+Erlaubt: 0.00 mm bis 1.00 mm, 0.000 in bis 0.039 in.
+Vorgabe: 0.20 mm oder 0.008 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Rod</source>
+   <translation>Einstellung des Halsstabs</translation>
+  </message>
+  <message>
+   <source>Rod Depth</source>
+   <translation>Grund des Halsstabkanals</translation>
+  </message>
+  <message>
+   <source>Rod End</source>
+   <translation>Ende des Halsstabkanals</translation>
+  </message>
+  <message>
+   <source>Rod Tool</source>
+   <translation>Durchmesser des Stabwerkzeugs</translation>
+  </message>
+  <message>
+   <source>Rod Tool Height</source>
+   <translation>Höhe des Stabwerkzeugs</translation>
+  </message>
+  <message>
+   <source>Rod Tool Length</source>
+   <translation>Weg des Stabwerkzeugs</translation>
+  </message>
+  <message>
+   <source>Rod Width</source>
+   <translation>Breite des Halsstabkanals</translation>
+  </message>
+  <message>
+   <source>Room under the overhang, as JSON.</source>
+   <translation>Luft unter dem Überstand, als JSON.</translation>
+  </message>
+  <message>
+   <source>Round end: radius of the end wall in plan.
+Permitted: 15.00 mm to 400.00 mm, 0.591 in to 15.748 in.</source>
+   <translation>Rundes Ende: Radius der Stirnwand in der Draufsicht.
+Erlaubt: 15.00 mm bis 400.00 mm, 0.591 in bis 15.748 in.</translation>
+  </message>
+  <message>
+   <source>Round end: radius of the heel end in plan.
+Permitted: 15.00 mm to 400.00 mm, 0.591 in to 15.748 in.</source>
+   <translation>Rundes Ende: Radius des Halsfußendes in der Draufsicht.
+Erlaubt: 15.00 mm bis 400.00 mm, 0.591 in bis 15.748 in.</translation>
+  </message>
+  <message>
+   <source>Saddle Radius</source>
+   <translation>Radius der Saitenreiter</translation>
+  </message>
+  <message>
+   <source>Saddle behind the scale length, bass outer string.
+Permitted: -3.00 mm to 12.00 mm, -0.118 in to 0.472 in.
+Default: 3.80 mm or 0.150 in (from memory; set your own).</source>
+   <translation>Saitenreiter hinter der Mensur, äußere Basssaite.
+Erlaubt: -3.00 mm bis 12.00 mm, -0.118 in bis 0.472 in.
+Vorgabe: 3.80 mm oder 0.150 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Saddle behind the scale length, treble outer string.
+Permitted: -3.00 mm to 12.00 mm, -0.118 in to 0.472 in.
+Default: 1.20 mm or 0.047 in (from memory; set your own).</source>
+   <translation>Saitenreiter hinter der Mensur, äußere Diskantsaite.
+Erlaubt: -3.00 mm bis 12.00 mm, -0.118 in bis 0.472 in.
+Vorgabe: 1.20 mm oder 0.047 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Saddle to string anchor, along X.
+Permitted: 1.00 mm to 150.00 mm, 0.039 in to 5.906 in.
+Default: 30.00 mm or 1.181 in (from memory; set your own).</source>
+   <translation>Saitenreiter bis zur Saiteneinhängung, längs X.
+Erlaubt: 1.00 mm bis 150.00 mm, 0.039 in bis 5.906 in.
+Vorgabe: 30.00 mm oder 1.181 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Saddle travel along the strings.
+Permitted: 0.00 mm to 40.00 mm, 0.000 in to 1.575 in.
+Default: 10.00 mm or 0.394 in (from memory; set your own).</source>
+   <translation>Stellweg der Saitenreiter längs der Saiten.
+Erlaubt: 0.00 mm bis 40.00 mm, 0.000 in bis 1.575 in.
+Vorgabe: 10.00 mm oder 0.394 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Sampled top: X of the first row.
+Permitted: -400.00 mm to 400.00 mm, -15.748 in to 15.748 in.
+Default: -80.00 mm or -3.150 in (from memory; set your own).</source>
+   <translation>Abgetastete Decke: X der ersten Reihe.
+Erlaubt: -400.00 mm bis 400.00 mm, -15.748 in bis 15.748 in.
+Vorgabe: -80.00 mm oder -3.150 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Sampled top: Y of a row's first.
+Permitted: -400.00 mm to 400.00 mm, -15.748 in to 15.748 in.
+Default: -70.00 mm or -2.756 in (from memory; set your own).</source>
+   <translation>Abgetastete Decke: Y des ersten Punkts einer Reihe.
+Erlaubt: -400.00 mm bis 400.00 mm, -15.748 in bis 15.748 in.
+Vorgabe: -70.00 mm oder -2.756 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Sampled top: from sample to sample.
+Permitted: 0.50 mm to 50.00 mm, 0.020 in to 1.969 in.
+Default: 10.00 mm or 0.394 in (from memory; set your own).</source>
+   <translation>Abgetastete Decke: von Messpunkt zu Messpunkt.
+Erlaubt: 0.50 mm bis 50.00 mm, 0.020 in bis 1.969 in.
+Vorgabe: 10.00 mm oder 0.394 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Sampled top: heights over the origin, row by row across the centreline.
+One value in mm for each sample.
+Permitted: -100.00 mm to 100.00 mm, -3.937 in to 3.937 in.</source>
+   <translation>Abgetastete Decke: Höhen über dem Ursprung, Reihe für Reihe quer zur Mittellinie.
+Ein Wert in mm je Messpunkt.
+Erlaubt: -100.00 mm bis 100.00 mm, -3.937 in bis 3.937 in.</translation>
+  </message>
+  <message>
+   <source>Sampled top: largest error found between the samples.
+Permitted: 0.00 mm to 20.00 mm, 0.000 in to 0.787 in.
+Default: 0.00 mm or 0.000 in (chosen by this project).</source>
+   <translation>Abgetastete Decke: größter Fehler zwischen den Messpunkten.
+Erlaubt: 0.00 mm bis 20.00 mm, 0.000 in bis 0.787 in.
+Vorgabe: 0.00 mm oder 0.000 in (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>Sampled top: number of samples across.
+Permitted: 2 to 200.
+Default: 2 (from memory; set your own).</source>
+   <translation>Abgetastete Decke: Zahl der Messpunkte in der Breite.
+Erlaubt: 2 bis 200.
+Vorgabe: 2 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Scale</source>
+   <translation>Mensur</translation>
+  </message>
+  <message>
+   <source>Scale Bass</source>
+   <translation>Mensur, Bassseite</translation>
+  </message>
+  <message>
+   <source>Scale length (of the treble outer string, where the scales differ).
+Permitted: 380.00 mm to 1000.00 mm, 14.961 in to 39.370 in.
+Measure: nut's front face to fret 12, doubled.
+Default: 647.70 mm or 25.500 in (common practice, no source).</source>
+   <translation>Mensur (der äußeren Diskantsaite, wo die Mensuren verschieden sind).
+Erlaubt: 380.00 mm bis 1000.00 mm, 14.961 in bis 39.370 in.
+Messen: Vorderkante des Sattels bis Bund 12, verdoppelt.
+Vorgabe: 647.70 mm oder 25.500 in (gängige Praxis, ohne Quelle).</translation>
+  </message>
+  <message>
+   <source>Scale length of the bass outer string.
+Permitted: 380.00 mm to 1000.00 mm, 14.961 in to 39.370 in.</source>
+   <translation>Mensur der äußeren Basssaite.
+Erlaubt: 380.00 mm bis 1000.00 mm, 14.961 in bis 39.370 in.</translation>
+  </message>
+  <message>
+   <source>Screw</source>
+   <translation>Schraube</translation>
+  </message>
+  <message>
+   <source>Screw X</source>
+   <translation>Schraube x</translation>
+  </message>
+  <message>
+   <source>Screw Y</source>
+   <translation>Schraube y</translation>
+  </message>
+  <message>
+   <source>Screw axis to heel edge in shank diameters, least.
+Permitted: -20 to 100.
+Default: 1.5 (from memory; set your own).</source>
+   <translation>Schraubenachse zum Rand des Halsfußes in Schaftdurchmessern, mindestens.
+Erlaubt: -20 bis 100.
+Vorgabe: 1.5 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Screw grip in shank diameters, least.
+Permitted: -20 to 100.
+Default: 3 (from memory; set your own).</source>
+   <translation>Halt der Schraube in Schaftdurchmessern, mindestens.
+Erlaubt: -20 bis 100.
+Vorgabe: 3 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Screw lengths the shop has.
+One value in mm for each stock.
+Permitted: 10.00 mm to 120.00 mm, 0.394 in to 4.724 in.</source>
+   <translation>Schraubenlängen, die die Werkstatt hat.
+Ein Wert in mm je vorrätige Länge.
+Erlaubt: 10.00 mm bis 120.00 mm, 0.394 in bis 4.724 in.</translation>
+  </message>
+  <message>
+   <source>Screw tip under the glue line (one piece: under the slots), least.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 1.50 mm or 0.059 in (from memory; set your own).</source>
+   <translation>Schraubenspitze unter der Leimfuge (einteilig: unter den Schlitzen), mindestens.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 1.50 mm oder 0.059 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Screw tip under the glue line, wished.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 3.00 mm or 0.118 in (from memory; set your own).</source>
+   <translation>Schraubenspitze unter der Leimfuge, gewünscht.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 3.00 mm oder 0.118 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Screw to truss-rod channel, least.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 1.00 mm or 0.039 in (from memory; set your own).</source>
+   <translation>Schraube zum Kanal des Halsstabs, mindestens.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 1.00 mm oder 0.039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Screws</source>
+   <translation>Schrauben</translation>
+  </message>
+  <message>
+   <source>Screws Body Hole</source>
+   <translation>Korpuslöcher der Schrauben</translation>
+  </message>
+  <message>
+   <source>Screws Fixing</source>
+   <translation>Art der Schrauben</translation>
+  </message>
+  <message>
+   <source>Screws Head Seat</source>
+   <translation>Sitz der Schraubenköpfe</translation>
+  </message>
+  <message>
+   <source>Screws Insert Length</source>
+   <translation>Länge der Gewindeeinsätze</translation>
+  </message>
+  <message>
+   <source>Screws Length</source>
+   <translation>Länge der Schrauben</translation>
+  </message>
+  <message>
+   <source>Screws Lengths Stocked</source>
+   <translation>Vorrätige Schraubenlängen</translation>
+  </message>
+  <message>
+   <source>Screws Position Error</source>
+   <translation>Lagefehler der Löcher</translation>
+  </message>
+  <message>
+   <source>Screws Shank</source>
+   <translation>Schaftdurchmesser der Schrauben</translation>
+  </message>
+  <message>
+   <source>Screws Threaded</source>
+   <translation>Gewindelänge der Schrauben</translation>
+  </message>
+  <message>
+   <source>Seat</source>
+   <translation>Sitz</translation>
+  </message>
+  <message>
+   <source>Seat End Gap</source>
+   <translation>Kleinster Stirnspalt beim Zusammenbau</translation>
+  </message>
+  <message>
+   <source>Separate saddles, one fixed radius on two posts, or floating.
+Default: separate saddles (chosen by this project).</source>
+   <translation>Einzelne Saitenreiter, ein fester Radius auf zwei Bolzen, oder schwebend.
+Vorgabe: separate saddles (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>Shaft Thickness</source>
+   <translation>Dicke des Halses jenseits des Halsfußes</translation>
+  </message>
+  <message>
+   <source>Shank (outer thread) diameter.
+Permitted: 2.00 mm to 10.00 mm, 0.079 in to 0.394 in.
+Default: 4.20 mm or 0.165 in (from memory; set your own).</source>
+   <translation>Durchmesser des Schafts (Außengewinde).
+Erlaubt: 2.00 mm bis 10.00 mm, 0.079 in bis 0.394 in.
+Vorgabe: 4.20 mm oder 0.165 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Shape of the end wall in plan.
+Default: square (chosen by this project).</source>
+   <translation>Form der Stirnwand in der Draufsicht.
+Vorgabe: square (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>Shape of the heel end in plan.
+Default: square (chosen by this project).</source>
+   <translation>Form des Halsfußendes in der Draufsicht.
+Vorgabe: square (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>Shape of the top: flat, domed (a sphere), carved (a bowl of two radii) or sampled.
+Default: flat (chosen by this project).</source>
+   <translation>Form der Decke: eben, kugelig (eine Kugel), gewölbt (eine Schale mit zwei Radien) oder abgetastet.
+Vorgabe: flat (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>Share of the heel that must bear on the floor.
+Permitted: 0 to 1.
+Default: 0.8 (from memory; set your own).</source>
+   <translation>Anteil des Halsfußes, der auf dem Boden aufliegen muss.
+Erlaubt: 0 bis 1.
+Vorgabe: 0.8 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Shim</source>
+   <translation>Unterlage</translation>
+  </message>
+  <message>
+   <source>Shim Make</source>
+   <translation>Bauart der Unterlage</translation>
+  </message>
+  <message>
+   <source>Shim Mouth</source>
+   <translation>Unterlage an der Mündung</translation>
+  </message>
+  <message>
+   <source>Shim Strip</source>
+   <translation>Dicke des Unterlagestreifens</translation>
+  </message>
+  <message>
+   <source>Shim Strip Edge</source>
+   <translation>Kante des Unterlagestreifens</translation>
+  </message>
+  <message>
+   <source>Shim Wall</source>
+   <translation>Unterlage an der Stirnwand</translation>
+  </message>
+  <message>
+   <source>Shop</source>
+   <translation>Werkstatt</translation>
+  </message>
+  <message>
+   <source>Shop General</source>
+   <translation>Allgemeintoleranz der Werkstatt</translation>
+  </message>
+  <message>
+   <source>Shop Spread</source>
+   <translation>Streuung der Werkstatt</translation>
+  </message>
+  <message>
+   <source>Shop Step Angle</source>
+   <translation>Winkelschritt der Werkstatt</translation>
+  </message>
+  <message>
+   <source>Shop Step Binding</source>
+   <translation>Schritt der Einfassung</translation>
+  </message>
+  <message>
+   <source>Shop Step Depth</source>
+   <translation>Tiefenschritt der Werkstatt</translation>
+  </message>
+  <message>
+   <source>Shop Step Fretboard</source>
+   <translation>Schritt der Griffbrettlänge</translation>
+  </message>
+  <message>
+   <source>Shop Step Plate</source>
+   <translation>Schritt der Schlagbrettdicke</translation>
+  </message>
+  <message>
+   <source>Shop Step Recess</source>
+   <translation>Schritt der Vertiefung</translation>
+  </message>
+  <message>
+   <source>Shop Step Shim</source>
+   <translation>Schritt der Unterlagendicke</translation>
+  </message>
+  <message>
+   <source>Shop Stops</source>
+   <translation>Anschläge der Oberfräse</translation>
+  </message>
+  <message>
+   <source>Shop Swap</source>
+   <translation>Gewicht des Teiletauschs</translation>
+  </message>
+  <message>
+   <source>Show plain information.</source>
+   <translation>Einfache Auskünfte zeigen.</translation>
+  </message>
+  <message>
+   <source>Show the room under the overhang.</source>
+   <translation>Die Luft unter dem Überstand zeigen.</translation>
+  </message>
+  <message>
+   <source>Show too small and too large gaps.</source>
+   <translation>Zu kleine und zu große Spalte zeigen.</translation>
+  </message>
+  <message>
+   <source>Show what could not be checked.</source>
+   <translation>Zeigen, was nicht zu prüfen war.</translation>
+  </message>
+  <message>
+   <source>Show what fits.</source>
+   <translation>Zeigen, was passt.</translation>
+  </message>
+  <message>
+   <source>Show what interferes.</source>
+   <translation>Zeigen, was anstößt.</translation>
+  </message>
+  <message>
+   <source>Show what touches or is worth a look.</source>
+   <translation>Zeigen, was berührt oder anzusehen ist.</translation>
+  </message>
+  <message>
+   <source>Size along the centreline, ring included.
+Permitted: 5.00 mm to 100.00 mm, 0.197 in to 3.937 in.
+Default: 22.00 mm or 0.866 in (from memory; set your own).</source>
+   <translation>Größe längs der Mittellinie, mit Rahmen.
+Erlaubt: 5.00 mm bis 100.00 mm, 0.197 in bis 3.937 in.
+Vorgabe: 22.00 mm oder 0.866 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Size along the centreline.
+One value in mm for each cavity.
+Permitted: 3.00 mm to 300.00 mm, 0.118 in to 11.811 in.
+Default: 40.00 mm or 1.575 in (from memory; set your own).</source>
+   <translation>Größe längs der Mittellinie.
+Ein Wert in mm je Hohlraum.
+Erlaubt: 3.00 mm bis 300.00 mm, 0.118 in bis 11.811 in.
+Vorgabe: 40.00 mm oder 1.575 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Size square to the centreline.
+One value in mm for each cavity.
+Permitted: 3.00 mm to 300.00 mm, 0.118 in to 11.811 in.
+Default: 90.00 mm or 3.543 in (from memory; set your own).</source>
+   <translation>Größe quer zur Mittellinie.
+Ein Wert in mm je Hohlraum.
+Erlaubt: 3.00 mm bis 300.00 mm, 0.118 in bis 11.811 in.
+Vorgabe: 90.00 mm oder 3.543 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Size square to the centreline.
+Permitted: 20.00 mm to 160.00 mm, 0.787 in to 6.299 in.
+Default: 84.00 mm or 3.307 in (from memory; set your own).</source>
+   <translation>Größe quer zur Mittellinie.
+Erlaubt: 20.00 mm bis 160.00 mm, 0.787 in bis 6.299 in.
+Vorgabe: 84.00 mm oder 3.307 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Smallest change of a recess under the bridge.
+Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
+Default: 0.50 mm or 0.020 in (from memory; set your own).</source>
+   <translation>Kleinste Änderung einer Vertiefung unter der Brücke.
+Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
+Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Smallest change of a shim's thickness.
+Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
+Default: 0.10 mm or 0.004 in (from memory; set your own).</source>
+   <translation>Kleinste Änderung der Dicke einer Unterlage.
+Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
+Vorgabe: 0.10 mm oder 0.004 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Smallest change of how far the binding hangs.
+Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
+Default: 0.10 mm or 0.004 in (from memory; set your own).</source>
+   <translation>Kleinste Änderung des Überhangs der Einfassung.
+Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
+Vorgabe: 0.10 mm oder 0.004 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Smallest change of the cover plate's thickness.
+Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
+Default: 0.10 mm or 0.004 in (from memory; set your own).</source>
+   <translation>Kleinste Änderung der Dicke des Schlagbretts.
+Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
+Vorgabe: 0.10 mm oder 0.004 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Smallest change of the fretboard's length.
+Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
+Default: 0.50 mm or 0.020 in (from memory; set your own).</source>
+   <translation>Kleinste Änderung der Länge des Griffbretts.
+Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
+Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Smallest change of the pocket's angle.
+Permitted: 0.001° to 5.00°.
+Default: 0.10° (from memory; set your own).</source>
+   <translation>Kleinste Änderung des Taschenwinkels.
+Erlaubt: 0.001° bis 5.00°.
+Vorgabe: 0.10° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Smallest change of the pocket's depth.
+Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
+Default: 0.10 mm or 0.004 in (from memory; set your own).</source>
+   <translation>Kleinste Änderung der Taschentiefe.
+Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
+Vorgabe: 0.10 mm oder 0.004 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Spreads between limits that were stated.</source>
+   <translation>Angegebene Streuungen zwischen Grenzen.</translation>
+  </message>
+  <message>
+   <source>Square Fret</source>
+   <translation>Gerader Bund</translation>
+  </message>
+  <message>
+   <source>String anchor above the mount; negative for strings through the body.
+Permitted: -60.00 mm to 40.00 mm, -2.362 in to 1.575 in.
+Default: 2.00 mm or 0.079 in (from memory; set your own).</source>
+   <translation>Saiteneinhängung über der Auflage; negativ bei Saiten durch den Korpus.
+Erlaubt: -60.00 mm bis 40.00 mm, -2.362 in bis 1.575 in.
+Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>String at the last fret over the poles, bass, largest.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 4.00 mm or 0.157 in (from memory; set your own).</source>
+   <translation>Saite am letzten Bund über den Polstücken, Bass, höchstens.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 4.00 mm oder 0.157 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>String at the last fret over the poles, bass, least.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 2.00 mm or 0.079 in (from memory; set your own).</source>
+   <translation>Saite am letzten Bund über den Polstücken, Bass, mindestens.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>String at the last fret over the poles, treble, largest.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 3.20 mm or 0.126 in (from memory; set your own).</source>
+   <translation>Saite am letzten Bund über den Polstücken, Diskant, höchstens.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 3.20 mm oder 0.126 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>String at the last fret over the poles, treble, least.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
+Default: 1.60 mm or 0.063 in (from memory; set your own).</source>
+   <translation>Saite am letzten Bund über den Polstücken, Diskant, mindestens.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
+Vorgabe: 1.60 mm oder 0.063 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>String's underside above the mount (floating: above the base), saddle at its highest.
+Permitted: 1.50 mm to 60.00 mm, 0.059 in to 2.362 in.
+Default: 14.50 mm or 0.571 in (from memory; set your own).</source>
+   <translation>Unterseite der Saite über der Auflage (schwebend: über der Grundplatte), Saitenreiter am höchsten.
+Erlaubt: 1.50 mm bis 60.00 mm, 0.059 in bis 2.362 in.
+Vorgabe: 14.50 mm oder 0.571 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>String's underside above the mount (floating: above the base), saddle at its lowest.
+Permitted: 1.00 mm to 40.00 mm, 0.039 in to 1.575 in.
+Default: 9.50 mm or 0.374 in (from memory; set your own).</source>
+   <translation>Unterseite der Saite über der Auflage (schwebend: über der Grundplatte), Saitenreiter am tiefsten.
+Erlaubt: 1.00 mm bis 40.00 mm, 0.039 in bis 1.575 in.
+Vorgabe: 9.50 mm oder 0.374 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Strings</source>
+   <translation>Saiten</translation>
+  </message>
+  <message>
+   <source>Strings Action Bass</source>
+   <translation>Saitenlage, Bass</translation>
+  </message>
+  <message>
+   <source>Strings Action Treble</source>
+   <translation>Saitenlage, Diskant</translation>
+  </message>
+  <message>
+   <source>Strings Compensation</source>
+   <translation>Kompensation der Saiten</translation>
+  </message>
+  <message>
+   <source>Strings Compensation Bass</source>
+   <translation>Kompensation, Bass</translation>
+  </message>
+  <message>
+   <source>Strings Compensation Treble</source>
+   <translation>Kompensation, Diskant</translation>
+  </message>
+  <message>
+   <source>Strings Count</source>
+   <translation>Zahl der Saiten</translation>
+  </message>
+  <message>
+   <source>Strings Hand</source>
+   <translation>Ort der Spielhand</translation>
+  </message>
+  <message>
+   <source>Strings Left Handed</source>
+   <translation>Linkshändig</translation>
+  </message>
+  <message>
+   <source>Strings Mass</source>
+   <translation>Masse der Saiten</translation>
+  </message>
+  <message>
+   <source>Strings Nut Bass</source>
+   <translation>Saite über Bund 1, Bass</translation>
+  </message>
+  <message>
+   <source>Strings Nut Treble</source>
+   <translation>Saite über Bund 1, Diskant</translation>
+  </message>
+  <message>
+   <source>Strings Pitch</source>
+   <translation>Stimmung der Saiten</translation>
+  </message>
+  <message>
+   <source>Strings Spread Bridge</source>
+   <translation>Saitenspreizung an der Brücke</translation>
+  </message>
+  <message>
+   <source>Strings Spread Nut</source>
+   <translation>Saitenspreizung am Sattel</translation>
+  </message>
+  <message>
+   <source>Strings Zero Fret</source>
+   <translation>Nullbund</translation>
+  </message>
+  <message>
+   <source>Strings mirrored for a left-handed player.
+Default: false (chosen by this project).</source>
+   <translation>Saiten gespiegelt für Linkshänder.
+Vorgabe: false (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>Strip: end wall to the strip's mouth-side edge.
+Permitted: 2.00 mm to 60.00 mm, 0.079 in to 2.362 in.
+Default: 12.00 mm or 0.472 in (from memory; set your own).</source>
+   <translation>Streifen: Stirnwand bis zur mündungsseitigen Kante des Streifens.
+Erlaubt: 2.00 mm bis 60.00 mm, 0.079 in bis 2.362 in.
+Vorgabe: 12.00 mm oder 0.472 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Strip: its thickness.
+Permitted: 0.00 mm to 5.00 mm, 0.000 in to 0.197 in.
+Default: 0.50 mm or 0.020 in (from memory; set your own).</source>
+   <translation>Streifen: seine Dicke.
+Erlaubt: 0.00 mm bis 5.00 mm, 0.000 in bis 0.197 in.
+Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Tail</source>
+   <translation>Länge bis zum unteren Ende des Korpus</translation>
+  </message>
+  <message>
+   <source>The body of this joint.</source>
+   <translation>Der Korpus dieser Verbindung.</translation>
+  </message>
+  <message>
+   <source>The body whose pocket was read.</source>
+   <translation>Der Korpus, dessen Tasche gelesen wurde.</translation>
+  </message>
+  <message>
+   <source>The bridge stands on the top, on the cover plate, or in a recess.
+Default: top (chosen by this project).</source>
+   <translation>Die Brücke steht auf der Decke, auf dem Schlagbrett oder in einer Vertiefung.
+Vorgabe: top (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>The centreline, as geometry.</source>
+   <translation>Die Mittellinie, als Geometrie.</translation>
+  </message>
+  <message>
+   <source>The end wall is square to the top or to the floor.
+Default: top (chosen by this project).</source>
+   <translation>Die Stirnwand steht rechtwinklig zur Decke oder zum Boden.
+Vorgabe: top (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>The frame in the solid's own coordinates.</source>
+   <translation>Das Koordinatensystem in den eigenen Koordinaten des Volumenkörpers.</translation>
+  </message>
+  <message>
+   <source>The hardware of this joint.</source>
+   <translation>Die Beschläge dieser Verbindung.</translation>
+  </message>
+  <message>
+   <source>The joint changed since the check.</source>
+   <translation>Die Verbindung hat sich seit der Prüfung geändert.</translation>
+  </message>
+  <message>
+   <source>The joint that this part belongs to.</source>
+   <translation>Die Verbindung, zu der dieses Teil gehört.</translation>
+  </message>
+  <message>
+   <source>The joint that was checked.</source>
+   <translation>Die geprüfte Verbindung.</translation>
+  </message>
+  <message>
+   <source>The neck of this joint.</source>
+   <translation>Der Hals dieser Verbindung.</translation>
+  </message>
+  <message>
+   <source>The neck that tells the treble side.</source>
+   <translation>Der Hals, der die Diskantseite angibt.</translation>
+  </message>
+  <message>
+   <source>The owner's room.
+Permitted: -10.0 °C to 50.0 °C.
+Default: 20.0 °C (from memory; set your own).</source>
+   <translation>Der Raum des Besitzers.
+Erlaubt: -10.0 °C bis 50.0 °C.
+Vorgabe: 20.0 °C (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>The plate of this joint.</source>
+   <translation>Das Schlagbrett dieser Verbindung.</translation>
+  </message>
+  <message>
+   <source>The plate runs under the fretboard's overhang.
+Default: true (chosen by this project).</source>
+   <translation>Das Schlagbrett läuft unter den Überstand des Griffbretts.
+Vorgabe: true (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>The pocket as read, as JSON.</source>
+   <translation>Die Tasche, wie gelesen, als JSON.</translation>
+  </message>
+  <message>
+   <source>The pocket of this joint.</source>
+   <translation>Die Tasche dieser Verbindung.</translation>
+  </message>
+  <message>
+   <source>The pocket whose length is looked at.</source>
+   <translation>Die Tasche, deren Länge betrachtet wird.</translation>
+  </message>
+  <message>
+   <source>The pocket's floor, as geometry.</source>
+   <translation>Der Boden der Tasche, als Geometrie.</translation>
+  </message>
+  <message>
+   <source>The solid has its pocket already; it is read.</source>
+   <translation>Der Volumenkörper hat seine Tasche schon; sie wird gelesen.</translation>
+  </message>
+  <message>
+   <source>The solid that stands for it; without one it is built from the values.</source>
+   <translation>Der Volumenkörper, der dafür steht; ohne ihn wird es aus den Werten gebaut.</translation>
+  </message>
+  <message>
+   <source>The strings rest on a fret at the nut.
+Default: false (chosen by this project).</source>
+   <translation>Die Saiten liegen am Sattel auf einem Bund auf.
+Vorgabe: false (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>The top face, as geometry.</source>
+   <translation>Die Deckenfläche, als Geometrie.</translation>
+  </message>
+  <message>
+   <source>Thickness</source>
+   <translation>Dicke</translation>
+  </message>
+  <message>
+   <source>Thickness of the body, back to top, at the pocket's end wall.
+Permitted: 20.00 mm to 90.00 mm, 0.787 in to 3.543 in.
+Measure it with calipers at the pocket's end wall.
+Default: 44.45 mm or 1.750 in (from memory; set your own).</source>
+   <translation>Dicke des Korpus, Rückseite bis Decke, an der Stirnwand der Tasche.
+Erlaubt: 20.00 mm bis 90.00 mm, 0.787 in bis 3.543 in.
+Messen mit: Messschieber an der Stirnwand der Tasche.
+Vorgabe: 44.45 mm oder 1.750 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Thickness of the cover plate.
+Permitted: 0.50 mm to 6.00 mm, 0.020 in to 0.236 in.
+Measure it with calipers at the cut-out's edge.
+Default: 2.40 mm or 0.094 in (common practice, no source).</source>
+   <translation>Dicke des Schlagbretts.
+Erlaubt: 0.50 mm bis 6.00 mm, 0.020 in bis 0.236 in.
+Messen mit: Messschieber am Rand des Ausschnitts.
+Vorgabe: 2.40 mm oder 0.094 in (gängige Praxis, ohne Quelle).</translation>
+  </message>
+  <message>
+   <source>Thickness of the neck plate.
+Permitted: 0.50 mm to 6.00 mm, 0.020 in to 0.236 in.
+Default: 2.00 mm or 0.079 in (from memory; set your own).</source>
+   <translation>Dicke der Halsplatte.
+Erlaubt: 0.50 mm bis 6.00 mm, 0.020 in bis 0.236 in.
+Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Thickness of the neck's shaft, fretboard included, beyond the heel.
+Permitted: 10.00 mm to 40.00 mm, 0.394 in to 1.575 in.
+Default: 20.00 mm or 0.787 in (from memory; set your own).</source>
+   <translation>Dicke des Halses mit Griffbrett jenseits des Halsfußes.
+Erlaubt: 10.00 mm bis 40.00 mm, 0.394 in bis 1.575 in.
+Vorgabe: 20.00 mm oder 0.787 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Tilt of the floor; positive tips the headstock back.
+Permitted: -6.00° to 6.00°.
+Default: 0.00° (from memory; set your own).</source>
+   <translation>Neigung des Bodens; positiv kippt die Kopfplatte zurück.
+Erlaubt: -6.00° bis 6.00°.
+Vorgabe: 0.00° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Top</source>
+   <translation>Decke</translation>
+  </message>
+  <message>
+   <source>Top Error</source>
+   <translation>Fehler der Abtastung</translation>
+  </message>
+  <message>
+   <source>Top From X</source>
+   <translation>Abtastung ab X</translation>
+  </message>
+  <message>
+   <source>Top From Y</source>
+   <translation>Abtastung ab Y</translation>
+  </message>
+  <message>
+   <source>Top Heights</source>
+   <translation>Abgetastete Höhen</translation>
+  </message>
+  <message>
+   <source>Top Rows</source>
+   <translation>Messpunkte in der Breite</translation>
+  </message>
+  <message>
+   <source>Top Step</source>
+   <translation>Schritt der Abtastung</translation>
+  </message>
+  <message>
+   <source>Travel</source>
+   <translation>Stellweg der Saitenreiter</translation>
+  </message>
+  <message>
+   <source>U_h: nut's front face to heel end on the centreline.
+Permitted: 200.00 mm to 800.00 mm, 7.874 in to 31.496 in.
+Measure: rule along the centreline.
+Default: 460.60 mm or 18.134 in (from memory; set your own).</source>
+   <translation>U_h: Vorderkante des Sattels bis Ende des Halsfußes auf der Mittellinie.
+Erlaubt: 200.00 mm bis 800.00 mm, 7.874 in bis 31.496 in.
+Messen: Lineal längs der Mittellinie.
+Vorgabe: 460.60 mm oder 18.134 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Under Overhang</source>
+   <translation>Schlagbrett unter dem Überstand</translation>
+  </message>
+  <message>
+   <source>Underside</source>
+   <translation>Unterseite des Überstands</translation>
+  </message>
+  <message>
+   <source>Unit of bare numbers in the file and of what is shown.
+Default: mm (chosen by this project).</source>
+   <translation>Einheit bloßer Zahlen in der Datei und in der Anzeige.
+Vorgabe: mm (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>Upper Width</source>
+   <translation>Breite des Korpus oben</translation>
+  </message>
+  <message>
+   <source>Values measured on the solid.</source>
+   <translation>Am Volumenkörper gemessene Werte.</translation>
+  </message>
+  <message>
+   <source>Values read from the body.</source>
+   <translation>Aus dem Korpus gelesene Werte.</translation>
+  </message>
+  <message>
+   <source>Version of the properties.</source>
+   <translation>Version der Eigenschaften.</translation>
+  </message>
+  <message>
+   <source>Waist Width</source>
+   <translation>Breite der Taille</translation>
+  </message>
+  <message>
+   <source>Wall</source>
+   <translation>Wand</translation>
+  </message>
+  <message>
+   <source>What its height is set from: top, cover plate or cavity floor.
+Default: plate (chosen by this project).</source>
+   <translation>Woran seine Höhe eingestellt wird: Decke, Schlagbrett oder Boden des Hohlraums.
+Vorgabe: plate (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>What neck and body share.</source>
+   <translation>Was Hals und Korpus gemeinsam haben.</translation>
+  </message>
+  <message>
+   <source>What reading it showed.</source>
+   <translation>Was sich beim Lesen zeigte.</translation>
+  </message>
+  <message>
+   <source>What the centreline is an edge of.</source>
+   <translation>Woran die Mittellinie eine Kante ist.</translation>
+  </message>
+  <message>
+   <source>What the frame follows: picked faces, a coordinate system, the typed placement, or the place where the solid lies beside the body.</source>
+   <translation>Wem das Koordinatensystem folgt: gewählten Flächen, einem Koordinatensystem, der eingetippten Platzierung, oder dem Ort, an dem der Volumenkörper beim Korpus liegt.</translation>
+  </message>
+  <message>
+   <source>What the shop calls this joint.
+Default: unnamed joint (chosen by this project).</source>
+   <translation>Wie die Werkstatt diese Verbindung nennt.
+Vorgabe: unnamed joint (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>What this object is to NeckFit.</source>
+   <translation>Was dieses Objekt für NeckFit ist.</translation>
+  </message>
+  <message>
+   <source>Where in the linked object it lies.</source>
+   <translation>Wo im verknüpften Objekt es liegt.</translation>
+  </message>
+  <message>
+   <source>Where the outline comes from: this workbench, points, a file, or a section of a solid.
+Default: own (chosen by this project).</source>
+   <translation>Woher der Umriss kommt: aus dieser Arbeitsumgebung, aus Punkten, einer Datei oder dem Schnitt eines Volumenkörpers.
+Vorgabe: own (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>Where the truss rod is adjusted.
+Default: headstock (chosen by this project).</source>
+   <translation>Wo der Halsstab eingestellt wird.
+Vorgabe: headstock (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>Whether cavity rows are stated; otherwise CavityCornerRadius shows what is worked out.</source>
+   <translation>Ob Zeilen der Art „Hohlraum“ angegeben sind; sonst zeigt CavityCornerRadius den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether cavity rows are stated; otherwise CavityDepth shows what is worked out.</source>
+   <translation>Ob Zeilen der Art „Hohlraum“ angegeben sind; sonst zeigt CavityDepth den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether cavity rows are stated; otherwise CavityLength shows what is worked out.</source>
+   <translation>Ob Zeilen der Art „Hohlraum“ angegeben sind; sonst zeigt CavityLength den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether cavity rows are stated; otherwise CavityWidth shows what is worked out.</source>
+   <translation>Ob Zeilen der Art „Hohlraum“ angegeben sind; sonst zeigt CavityWidth den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether cavity rows are stated; otherwise CavityX shows what is worked out.</source>
+   <translation>Ob Zeilen der Art „Hohlraum“ angegeben sind; sonst zeigt CavityX den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether cavity rows are stated; otherwise CavityY shows what is worked out.</source>
+   <translation>Ob Zeilen der Art „Hohlraum“ angegeben sind; sonst zeigt CavityY den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether everything fits.</source>
+   <translation>Ob alles passt.</translation>
+  </message>
+  <message>
+   <source>Whether it is stated; otherwise EndRadius shows what is worked out.</source>
+   <translation>Ob es angegeben ist; sonst zeigt EndRadius den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether it is stated; otherwise HeelRadius shows what is worked out.</source>
+   <translation>Ob es angegeben ist; sonst zeigt HeelRadius den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether it is stated; otherwise LimitsTopStringMin shows what is worked out.</source>
+   <translation>Ob es angegeben ist; sonst zeigt LimitsTopStringMin den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether it is stated; otherwise OutlinePoints shows what is worked out.</source>
+   <translation>Ob es angegeben ist; sonst zeigt OutlinePoints den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether it is stated; otherwise Overhang shows what is worked out.</source>
+   <translation>Ob es angegeben ist; sonst zeigt Overhang den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether it is stated; otherwise RadiusEnd shows what is worked out.</source>
+   <translation>Ob es angegeben ist; sonst zeigt RadiusEnd den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether it is stated; otherwise ScaleBass shows what is worked out.</source>
+   <translation>Ob es angegeben ist; sonst zeigt ScaleBass den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether it is stated; otherwise ScrewsLengthsStocked shows what is worked out.</source>
+   <translation>Ob es angegeben ist; sonst zeigt ScrewsLengthsStocked den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether it is stated; otherwise ShopStops shows what is worked out.</source>
+   <translation>Ob es angegeben ist; sonst zeigt ShopStops den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether it is stated; otherwise StringsCompensation shows what is worked out.</source>
+   <translation>Ob es angegeben ist; sonst zeigt StringsCompensation den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether it is stated; otherwise StringsHand shows what is worked out.</source>
+   <translation>Ob es angegeben ist; sonst zeigt StringsHand den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether it is stated; otherwise StringsMass shows what is worked out.</source>
+   <translation>Ob es angegeben ist; sonst zeigt StringsMass den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether it is stated; otherwise StringsPitch shows what is worked out.</source>
+   <translation>Ob es angegeben ist; sonst zeigt StringsPitch den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether it is stated; otherwise TopHeights shows what is worked out.</source>
+   <translation>Ob es angegeben ist; sonst zeigt TopHeights den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether old pilot rows are stated; otherwise OldPilotX shows what is worked out.</source>
+   <translation>Ob Zeilen der Art „old pilot“ angegeben sind; sonst zeigt OldPilotX den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether old pilot rows are stated; otherwise OldPilotY shows what is worked out.</source>
+   <translation>Ob Zeilen der Art „old pilot“ angegeben sind; sonst zeigt OldPilotY den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether screw rows are stated; otherwise ScrewX shows what is worked out.</source>
+   <translation>Ob Zeilen der Art „Schraube“ angegeben sind; sonst zeigt ScrewX den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether screw rows are stated; otherwise ScrewY shows what is worked out.</source>
+   <translation>Ob Zeilen der Art „Schraube“ angegeben sind; sonst zeigt ScrewY den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Width</source>
+   <translation>Breite der Brücke</translation>
+  </message>
+  <message>
+   <source>Width End</source>
+   <translation>Breite am Ende</translation>
+  </message>
+  <message>
+   <source>Width Mouth</source>
+   <translation>Breite der Tasche an der Mündung</translation>
+  </message>
+  <message>
+   <source>Width Nut</source>
+   <translation>Griffbrettbreite am Sattel</translation>
+  </message>
+  <message>
+   <source>Width of the binding along each edge; 0 for none.
+Permitted: 0.00 mm to 6.00 mm, 0.000 in to 0.236 in.
+Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
+   <translation>Breite der Einfassung an jeder Kante; 0 für keine.
+Erlaubt: 0.00 mm bis 6.00 mm, 0.000 in bis 0.236 in.
+Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Width of the bridge's base.
+Permitted: 30.00 mm to 180.00 mm, 1.181 in to 7.087 in.
+Default: 82.00 mm or 3.228 in (from memory; set your own).</source>
+   <translation>Breite der Grundplatte der Brücke.
+Erlaubt: 30.00 mm bis 180.00 mm, 1.181 in bis 7.087 in.
+Vorgabe: 82.00 mm oder 3.228 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Width of the fret crowns.
+Permitted: 0.80 mm to 4.00 mm, 0.031 in to 0.157 in.
+Default: 2.40 mm or 0.094 in (from memory; set your own).</source>
+   <translation>Breite der Bundkronen.
+Erlaubt: 0.80 mm bis 4.00 mm, 0.031 in bis 0.157 in.
+Vorgabe: 2.40 mm oder 0.094 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Width of the neck plate.
+Permitted: 15.00 mm to 90.00 mm, 0.591 in to 3.543 in.
+Default: 51.00 mm or 2.008 in (from memory; set your own).</source>
+   <translation>Breite der Halsplatte.
+Erlaubt: 15.00 mm bis 90.00 mm, 0.591 in bis 3.543 in.
+Vorgabe: 51.00 mm oder 2.008 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Width of the pocket at the end wall.
+Permitted: 35.00 mm to 110.00 mm, 1.378 in to 4.331 in.
+Measure it with inside calipers close to the end wall, above the corner radii.
+Default: 56.20 mm or 2.213 in (from memory; set your own).</source>
+   <translation>Breite der Tasche an der Stirnwand.
+Erlaubt: 35.00 mm bis 110.00 mm, 1.378 in bis 4.331 in.
+Messen mit: Innenmessschieber nahe der Stirnwand, über den Eckenradien.
+Vorgabe: 56.20 mm oder 2.213 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Width of the pocket at the mouth.
+Permitted: 35.00 mm to 110.00 mm, 1.378 in to 4.331 in.
+Measure it with inside calipers at the body's edge.
+Default: 55.70 mm or 2.193 in (from memory; set your own).</source>
+   <translation>Breite der Tasche an der Mündung.
+Erlaubt: 35.00 mm bis 110.00 mm, 1.378 in bis 4.331 in.
+Messen mit: Innenmessschieber am Rand des Korpus.
+Vorgabe: 55.70 mm oder 2.193 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Width of the truss-rod channel.
+Permitted: 2.00 mm to 15.00 mm, 0.079 in to 0.591 in.
+Default: 6.40 mm or 0.252 in (from memory; set your own).</source>
+   <translation>Breite des Halsstabkanals.
+Erlaubt: 2.00 mm bis 15.00 mm, 0.079 in bis 0.591 in.
+Vorgabe: 6.40 mm oder 0.252 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Wish: strings over the top under the hand, least.
+Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.</source>
+   <translation>Wunsch: Saiten über der Decke unter der Hand, mindestens.
+Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.</translation>
+  </message>
+  <message>
+   <source>Withdrawal capacity per handbook divided by this.
+Permitted: 1 to 50.
+Default: 5 (from memory; set your own).</source>
+   <translation>Ausziehwiderstand nach Handbuch, geteilt durch diesen Wert.
+Erlaubt: 1 bis 50.
+Vorgabe: 5 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Wood</source>
+   <translation>Holz</translation>
+  </message>
+  <message>
+   <source>Wood Body</source>
+   <translation>Holz des Korpus</translation>
+  </message>
+  <message>
+   <source>Wood Body Ring</source>
+   <translation>Jahresringe des Korpus</translation>
+  </message>
+  <message>
+   <source>Wood Moisture Cut</source>
+   <translation>Holzfeuchte beim Fräsen</translation>
+  </message>
+  <message>
+   <source>Wood Neck</source>
+   <translation>Holz des Halses</translation>
+  </message>
+  <message>
+   <source>Wood Neck Ring</source>
+   <translation>Jahresringe des Halses</translation>
+  </message>
+  <message>
+   <source>Wood of the body, as named in the table of woods.
+Default: red alder (from memory; set your own).</source>
+   <translation>Holz des Korpus, wie in der Tabelle der Hölzer benannt.
+Vorgabe: red alder (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Wood of the neck.
+Default: sugar maple (from memory; set your own).</source>
+   <translation>Holz des Halses.
+Vorgabe: sugar maple (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Wood screws, or machine screws into threaded inserts.
+Default: wood screw (chosen by this project).</source>
+   <translation>Holzschrauben, oder Maschinenschrauben in Gewindeeinsätzen.
+Vorgabe: wood screw (von diesem Projekt gewählt).</translation>
+  </message>
+  <message>
+   <source>X of an old pilot hole in the heel, from the heel end (neck frame, negative).
+One value in mm for each pilot.
+Permitted: -150.00 mm to 0.00 mm, -5.906 in to 0.000 in.</source>
+   <translation>X einer alten Vorbohrung im Halsfuß, ab Ende des Halsfußes (Koordinatensystem des Halses, negativ).
+Ein Wert in mm je Vorbohrung.
+Erlaubt: -150.00 mm bis 0.00 mm, -5.906 in bis 0.000 in.</translation>
+  </message>
+  <message>
+   <source>X of the cavity's centre.
+One value in mm for each cavity.
+Permitted: -200.00 mm to 450.00 mm, -7.874 in to 17.717 in.</source>
+   <translation>X der Mitte des Hohlraums.
+Ein Wert in mm je Hohlraum.
+Erlaubt: -200.00 mm bis 450.00 mm, -7.874 in bis 17.717 in.</translation>
+  </message>
+  <message>
+   <source>X of the pickup's pole line.
+Permitted: -20.00 mm to 500.00 mm, -0.787 in to 19.685 in.
+Default: 142.00 mm or 5.591 in (from memory; set your own).</source>
+   <translation>X der Polstücklinie des Tonabnehmers.
+Erlaubt: -20.00 mm bis 500.00 mm, -0.787 in bis 19.685 in.
+Vorgabe: 142.00 mm oder 5.591 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>X of the pickup's pole line.
+Permitted: -20.00 mm to 500.00 mm, -0.787 in to 19.685 in.
+Default: 34.00 mm or 1.339 in (from memory; set your own).</source>
+   <translation>X der Polstücklinie des Tonabnehmers.
+Erlaubt: -20.00 mm bis 500.00 mm, -0.787 in bis 19.685 in.
+Vorgabe: 34.00 mm oder 1.339 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>X of the pickup's pole line.
+Permitted: -20.00 mm to 500.00 mm, -0.787 in to 19.685 in.
+Default: 88.00 mm or 3.465 in (from memory; set your own).</source>
+   <translation>X der Polstücklinie des Tonabnehmers.
+Erlaubt: -20.00 mm bis 500.00 mm, -0.787 in bis 19.685 in.
+Vorgabe: 88.00 mm oder 3.465 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>X of the saddle's string rest with the saddle fully forward.
+Permitted: 20.00 mm to 600.00 mm, 0.787 in to 23.622 in.
+Measure: rule from the end wall.
+Default: 184.50 mm or 7.264 in (from memory; set your own).</source>
+   <translation>X der Saitenauflage, Saitenreiter ganz nach vorn gestellt.
+Erlaubt: 20.00 mm bis 600.00 mm, 0.787 in bis 23.622 in.
+Messen: Lineal von der Stirnwand.
+Vorgabe: 184.50 mm oder 7.264 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>X of the screw in the body frame at the floor.
+One value in mm for each screw.
+Permitted: -150.00 mm to 0.00 mm, -5.906 in to 0.000 in.</source>
+   <translation>X der Schraube im Koordinatensystem des Korpus, am Boden.
+Ein Wert in mm je Schraube.
+Erlaubt: -150.00 mm bis 0.00 mm, -5.906 in bis 0.000 in.</translation>
+  </message>
+  <message>
+   <source>X points to the other end of the centreline.</source>
+   <translation>X zeigt zum anderen Ende der Mittellinie.</translation>
+  </message>
+  <message>
+   <source>X under the playing hand; midway from fretboard end to saddles unless stated.
+Permitted: 0.00 mm to 600.00 mm, 0.000 in to 23.622 in.</source>
+   <translation>X unter der Spielhand; ohne Angabe auf halbem Weg vom Griffbrettende zu den Saitenreitern.
+Erlaubt: 0.00 mm bis 600.00 mm, 0.000 in bis 23.622 in.</translation>
+  </message>
+  <message>
+   <source>Y of an old pilot hole in the heel.
+One value in mm for each pilot.
+Permitted: -60.00 mm to 60.00 mm, -2.362 in to 2.362 in.</source>
+   <translation>Y einer alten Vorbohrung im Halsfuß.
+Ein Wert in mm je Vorbohrung.
+Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
+  </message>
+  <message>
+   <source>Y of the cavity's centre.
+One value in mm for each cavity.
+Permitted: -200.00 mm to 200.00 mm, -7.874 in to 7.874 in.
+Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
+   <translation>Y der Mitte des Hohlraums.
+Ein Wert in mm je Hohlraum.
+Erlaubt: -200.00 mm bis 200.00 mm, -7.874 in bis 7.874 in.
+Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+  </message>
+  <message>
+   <source>Y of the screw.
+One value in mm for each screw.
+Permitted: -60.00 mm to 60.00 mm, -2.362 in to 2.362 in.</source>
+   <translation>Y der Schraube.
+Ein Wert in mm je Schraube.
+Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
+  </message>
+ </context>
+ <context>
   <name>NeckFit</name>
+  <message>
+   <source>        limits can shift it: what remains in most joints</source>
+   <translation>        seine Grenzen es verschieben können: was in den meisten Verbindungen bleibt</translation>
+  </message>
+  <message>
+   <source>        negative where the demand is not met, in mm unless another unit stands there</source>
+   <translation>        negativ, wo die Forderung nicht erfüllt ist; in mm, wenn keine andere Einheit dasteht</translation>
+  </message>
+  <message>
+   <source> (+{} more)</source>
+   <translation> (+{} weitere)</translation>
+  </message>
   <message>
    <source> (and {} more)</source>
    <translation> (und {} weitere)</translation>
+  </message>
+  <message>
+   <source> (others)</source>
+   <translation> (andere)</translation>
+  </message>
+  <message>
+   <source> - NOT MET</source>
+   <translation> - NICHT ERFÜLLT</translation>
+  </message>
+  <message>
+   <source> and </source>
+   <translation> und </translation>
   </message>
   <message>
    <source>&amp;Adopt a solid…</source>
@@ -13,7 +2990,7 @@
   </message>
   <message>
    <source>&amp;Bring lost objects back to life</source>
-   <translation>Ver&amp;lorene Objekte wiederbeleben</translation>
+   <translation>Verlorene Ob&amp;jekte wiederbeleben</translation>
   </message>
   <message>
    <source>&amp;Browse…</source>
@@ -48,12 +3025,16 @@
    <translation>Beschriftungen in der &amp;3D-Ansicht</translation>
   </message>
   <message>
+   <source>&amp;Let go of a solid</source>
+   <translation>Volumenkörper los&amp;lassen</translation>
+  </message>
+  <message>
    <source>&amp;New joint</source>
    <translation>&amp;Neue Verbindung</translation>
   </message>
   <message>
    <source>&amp;Open job file…</source>
-   <translation>Auftragsdatei ö&amp;ffnen…</translation>
+   <translation>Auftragsdatei &amp;öffnen…</translation>
   </message>
   <message>
    <source>&amp;Options side by side…</source>
@@ -82,6 +3063,14 @@
   <message>
    <source>1 question is open</source>
    <translation>1 Frage ist offen</translation>
+  </message>
+  <message>
+   <source>95 % confidence {} to {}; {} joints drawn</source>
+   <translation>95 % Vertrauensbereich {} bis {}; {} Verbindungen gezogen</translation>
+  </message>
+  <message>
+   <source>A coordinate system that is the frame.</source>
+   <translation>Ein Koordinatensystem, das der Bezug ist.</translation>
   </message>
   <message>
    <source>A deeper pocket pushes the same screw deeper.</source>
@@ -156,6 +3145,10 @@
    <translation>Alle Dateien</translation>
   </message>
   <message>
+   <source>All findings, as JSON.</source>
+   <translation>Alle Befunde, als JSON.</translation>
+  </message>
+  <message>
    <source>An open gap behind the heel.</source>
    <translation>Ein offener Spalt hinter dem Halsfuß.</translation>
   </message>
@@ -168,12 +3161,28 @@
    <translation>Eine äußere Saite rutscht über die Kante der oberen Bünde.</translation>
   </message>
   <message>
+   <source>Apr</source>
+   <translation>Apr</translation>
+  </message>
+  <message>
    <source>As found</source>
    <translation>Wie gefunden</translation>
   </message>
   <message>
+   <source>As stated</source>
+   <translation>Wie angegeben</translation>
+  </message>
+  <message>
    <source>At this depth the bridge suits only a pocket that is tipped otherwise.</source>
    <translation>Bei dieser Tiefe passt die Brücke nur zu einer anders gekippten Tasche.</translation>
+  </message>
+  <message>
+   <source>At {} no depth works.</source>
+   <translation>Bei {} geht keine Tiefe.</translation>
+  </message>
+  <message>
+   <source>Aug</source>
+   <translation>Aug</translation>
   </message>
   <message>
    <source>Back to its default</source>
@@ -198,6 +3207,10 @@
   <message>
    <source>Both states are the same.</source>
    <translation>Beide Stände sind gleich.</translation>
+  </message>
+  <message>
+   <source>Bounds of the window:</source>
+   <translation>Grenzen des Fensters:</translation>
   </message>
   <message>
    <source>Bridge</source>
@@ -312,6 +3325,10 @@
    <translation>Schließen</translation>
   </message>
   <message>
+   <source>Colour the overhang by the room below it</source>
+   <translation>Den Überstand nach der Luft darunter einfärben</translation>
+  </message>
+  <message>
    <source>Compare &amp;two states…</source>
    <translation>Z&amp;wei Stände vergleichen…</translation>
   </message>
@@ -352,6 +3369,10 @@
    <translation>Einen Kanal von {short} Tiefe für das Werkzeug fräsen, oder seinen Weg höher legen.</translation>
   </message>
   <message>
+   <source>Cut at {} % moisture. Blue: what the limits allow.</source>
+   <translation>Gefräst bei {} % Holzfeuchte. Blau: was die Grenzen zulassen.</translation>
+  </message>
+  <message>
    <source>Cut in</source>
    <translation>Gefräst im</translation>
   </message>
@@ -360,8 +3381,24 @@
    <translation>Das Schlagbrett zurückschneiden oder dünner machen, oder den Hals um {short} höher setzen.</translation>
   </message>
   <message>
+   <source>DOES NOT FIT</source>
+   <translation>PASST NICHT</translation>
+  </message>
+  <message>
+   <source>DOES NOT FIT through the year</source>
+   <translation>PASST NICHT durch das Jahr</translation>
+  </message>
+  <message>
    <source>DXF or FCStd file with one closed outline in the body frame</source>
    <translation>DXF- oder FCStd-Datei mit einem geschlossenen Umriss im Koordinatensystem des Korpus</translation>
+  </message>
+  <message>
+   <source>Dec</source>
+   <translation>Dez</translation>
+  </message>
+  <message>
+   <source>Default: {} ({}).</source>
+   <translation>Vorgabe: {} ({}).</translation>
   </message>
   <message>
    <source>Depth and</source>
@@ -370,6 +3407,30 @@
   <message>
    <source>Depths and angles that work</source>
    <translation>Tiefen und Winkel, die gehen</translation>
+  </message>
+  <message>
+   <source>Depths that work at {}: {}</source>
+   <translation>Tiefen, die bei {} gehen: {}</translation>
+  </message>
+  <message>
+   <source>Differences to the first column stand below each figure. {} marks a demand that is not met.</source>
+   <translation>Abweichungen von der ersten Spalte stehen unter jeder Zahl. {} bezeichnet eine nicht erfüllte Forderung.</translation>
+  </message>
+  <message>
+   <source>Digest of the values checked.</source>
+   <translation>Prüfsumme der geprüften Werte.</translation>
+  </message>
+  <message>
+   <source>Digest of the values it was built from.</source>
+   <translation>Prüfsumme der Werte, aus denen es gebaut ist.</translation>
+  </message>
+  <message>
+   <source>Digest of what was measured.</source>
+   <translation>Prüfsumme des Gemessenen.</translation>
+  </message>
+  <message>
+   <source>Digest of what was read.</source>
+   <translation>Prüfsumme des Gelesenen.</translation>
   </message>
   <message>
    <source>Dimension</source>
@@ -404,8 +3465,12 @@
    <translation>Flächen, die den Hals ergeben</translation>
   </message>
   <message>
+   <source>Feb</source>
+   <translation>Feb</translation>
+  </message>
+  <message>
    <source>Fewest parts first, then the smallest change in the shop's steps. Each has passed the full check on solids.</source>
-   <translation type="unfinished" />
+   <translation>Wenigste Teile zuerst, dann die kleinste Änderung in Schritten der Werkstatt. Jede hat die volle Prüfung an Volumenkörpern bestanden.</translation>
   </message>
   <message>
    <source>Finding</source>
@@ -536,6 +3601,14 @@
    <translation>In einer Jahreszeit zeigt sich unter dem Griffbrett ein weiter Spalt.</translation>
   </message>
   <message>
+   <source>In the blue area every demand holds. The joint as stated (cross) lies OUTSIDE it.</source>
+   <translation>In der blauen Fläche ist jede Forderung erfüllt. Die Verbindung wie angegeben (Kreuz) liegt AUSSERHALB.</translation>
+  </message>
+  <message>
+   <source>In the blue area every demand holds. The joint as stated (cross) lies within it.</source>
+   <translation>In der blauen Fläche ist jede Forderung erfüllt. Die Verbindung wie angegeben (Kreuz) liegt darin.</translation>
+  </message>
+  <message>
    <source>Instead of faces: X to the bridge, Z out of the top, at the end wall.</source>
    <translation>Statt Flächen: X zur Brücke, Z aus der Decke heraus, an der Stirnwand.</translation>
   </message>
@@ -556,6 +3629,10 @@
    <translation>Stimmt so</translation>
   </message>
   <message>
+   <source>Jan</source>
+   <translation>Jan</translation>
+  </message>
+  <message>
    <source>Job</source>
    <translation>Auftrag</translation>
   </message>
@@ -569,7 +3646,15 @@
   </message>
   <message>
    <source>Judging the options</source>
-   <translation type="unfinished" />
+   <translation>Varianten werden beurteilt</translation>
+  </message>
+  <message>
+   <source>Jul</source>
+   <translation>Jul</translation>
+  </message>
+  <message>
+   <source>Jun</source>
+   <translation>Jun</translation>
   </message>
   <message>
    <source>L_o: heel end to fretboard end; 0 where the fretboard ends at the heel</source>
@@ -592,12 +3677,16 @@
    <translation>Linkshändig</translation>
   </message>
   <message>
+   <source>Length</source>
+   <translation>Länge</translation>
+  </message>
+  <message>
    <source>Lengthen the pocket by {short}.</source>
    <translation>Die Tasche um {short} verlängern.</translation>
   </message>
   <message>
    <source>Lengths in any unit, such as 0.1 or 1/64 in; stops as "15.5, 16".</source>
-   <translation type="unfinished" />
+   <translation>Längen in beliebiger Einheit, etwa 0.1 oder 1/64 in; Anschläge als "15.5, 16".</translation>
   </message>
   <message>
    <source>Let another dimension vary…</source>
@@ -606,6 +3695,10 @@
   <message>
    <source>Let the selected dimension have its default limits again.</source>
    <translation>Dem gewählten Maß seine vorgegebenen Grenzen zurückgeben.</translation>
+  </message>
+  <message>
+   <source>Limit deviations that were stated.</source>
+   <translation>Angegebene Grenzabweichungen.</translation>
   </message>
   <message>
    <source>Limits</source>
@@ -621,7 +3714,7 @@
   </message>
   <message>
    <source>Looking for depths and angles that work</source>
-   <translation type="unfinished" />
+   <translation>Tiefen und Winkel, die gehen, werden gesucht</translation>
   </message>
   <message>
    <source>Looking for what mends it</source>
@@ -672,12 +3765,28 @@
    <translation>Die Tasche um {short} flacher machen, weniger Winkel, Halsübergang oder Senkung verwenden, oder einen dickeren Korpus.</translation>
   </message>
   <message>
+   <source>Mar</source>
+   <translation>Mär</translation>
+  </message>
+  <message>
+   <source>May</source>
+   <translation>Mai</translation>
+  </message>
+  <message>
    <source>May be changed:</source>
    <translation>Darf geändert werden:</translation>
   </message>
   <message>
    <source>Measure</source>
    <translation>Maß</translation>
+  </message>
+  <message>
+   <source>Measure it with {}.</source>
+   <translation>Messen mit: {}.</translation>
+  </message>
+  <message>
+   <source>Measure: {}.</source>
+   <translation>Messen: {}.</translation>
   </message>
   <message>
    <source>Minus</source>
@@ -716,8 +3825,20 @@
    <translation>Die Schrauben um {short} Schaftdurchmesser nach innen setzen.</translation>
   </message>
   <message>
+   <source>NO WINDOW - no {} from {} to {} with {} from {} to {} meets every demand.</source>
+   <translation>KEIN FENSTER - keine {} von {} bis {} mit {} von {} bis {} erfüllt jede Forderung.</translation>
+  </message>
+  <message>
+   <source>NOT CHECKED in every month</source>
+   <translation>NICHT in jedem Monat GEPRÜFT</translation>
+  </message>
+  <message>
+   <source>Names of the joint's solids shown here.</source>
+   <translation>Namen der hier gezeigten Volumenkörper der Verbindung.</translation>
+  </message>
+  <message>
    <source>Ne&amp;xt finding</source>
-   <translation>Nä&amp;chster Befund</translation>
+   <translation>N&amp;ächster Befund</translation>
   </message>
   <message>
    <source>Neck</source>
@@ -737,7 +3858,7 @@
   </message>
   <message>
    <source>NeckFit: what the shop can set</source>
-   <translation type="unfinished" />
+   <translation>NeckFit: was die Werkstatt einstellen kann</translation>
   </message>
   <message>
    <source>Necks</source>
@@ -772,6 +3893,10 @@
    <translation>Keine Tasche gefunden, die zur Kopfplatte hin offen ist; {}, oder das Koordinatensystem drehen, sodass X zur Brücke zeigt.</translation>
   </message>
   <message>
+   <source>No {} and {} in this range meets every demand.</source>
+   <translation>In diesem Bereich erfüllt nichts jede Forderung ({} und {}).</translation>
+  </message>
+  <message>
    <source>Nominal value; type it in any unit, such as 15.5, 5/8 in or 1.5°.</source>
    <translation>Sollwert; in beliebiger Einheit eintippen, etwa 15.5, 5/8 in oder 1.5°.</translation>
   </message>
@@ -780,12 +3905,36 @@
    <translation>Nicht in der Datei</translation>
   </message>
   <message>
+   <source>Not to be met anywhere</source>
+   <translation>Nirgends zu erfüllen</translation>
+  </message>
+  <message>
+   <source>Not to be met anywhere in the range: {}, {} at best</source>
+   <translation>Nirgends im Bereich zu erfüllen: {}, bestenfalls {}</translation>
+  </message>
+  <message>
    <source>Nothing is picked to be adopted; pick a solid.</source>
    <translation>Nichts zum Übernehmen gewählt; einen Volumenkörper wählen.</translation>
   </message>
   <message>
+   <source>Nov</source>
+   <translation>Nov</translation>
+  </message>
+  <message>
    <source>Nut to heel end</source>
    <translation>Sattel bis Ende des Halsfußes</translation>
+  </message>
+  <message>
+   <source>OUT OF DATE: changed since, check again</source>
+   <translation>VERALTET: seither geändert, erneut prüfen</translation>
+  </message>
+  <message>
+   <source>OUTSIDE the window</source>
+   <translation>AUSSERHALB des Fensters</translation>
+  </message>
+  <message>
+   <source>Oct</source>
+   <translation>Okt</translation>
   </message>
   <message>
    <source>Of every dimension that states no other one.</source>
@@ -808,6 +3957,10 @@
    <translation>Am Volumenkörper: {} - die beiden sind uneins.</translation>
   </message>
   <message>
+   <source>One value in {} for each {}.</source>
+   <translation>Ein Wert in {} je {}.</translation>
+  </message>
+  <message>
    <source>Only needed where the floor of a pocket that is there is not found.</source>
    <translation>Nur nötig, wo der Boden einer vorhandenen Tasche nicht gefunden wird.</translation>
   </message>
@@ -820,12 +3973,20 @@
    <translation>Varianten nebeneinander</translation>
   </message>
   <message>
+   <source>Options, as differences from this joint.</source>
+   <translation>Varianten, als Abweichungen von dieser Verbindung.</translation>
+  </message>
+  <message>
    <source>Other bridges and pickups…</source>
    <translation>Andere Brücken und Tonabnehmer…</translation>
   </message>
   <message>
    <source>Other depths or angles do meet every demand together.</source>
    <translation>Andere Tiefen oder Winkel erfüllen durchaus alle Forderungen zugleich.</translation>
+  </message>
+  <message>
+   <source>Outside 6 to 14 % moisture no coefficient of change holds: not checked.</source>
+   <translation>Außerhalb von 6 bis 14 % Holzfeuchte gilt kein Schwindmaß: nicht geprüft.</translation>
   </message>
   <message>
    <source>Overhang</source>
@@ -850,6 +4011,10 @@
   <message>
    <source>Part files (*.toml)</source>
    <translation>Teiledateien (*.toml)</translation>
+  </message>
+  <message>
+   <source>Permitted: {}.</source>
+   <translation>Erlaubt: {}.</translation>
   </message>
   <message>
    <source>Pick</source>
@@ -932,6 +4097,14 @@
    <translation>Fragen zu dieser Datei</translation>
   </message>
   <message>
+   <source>RSS</source>
+   <translation>RSS</translation>
+  </message>
+  <message>
+   <source>RSS:    the same, less the root of the sum of the squares of what each dimension's</source>
+   <translation>RSS:    dasselbe, vermindert um die Wurzel der Quadratsumme dessen, was jedes Maß durch</translation>
+  </message>
+  <message>
    <source>Radius at its end</source>
    <translation>Radius am Ende</translation>
   </message>
@@ -966,6 +4139,10 @@
   <message>
    <source>Roll</source>
    <translation>Rollen</translation>
+  </message>
+  <message>
+   <source>Room under the overhang, as JSON.</source>
+   <translation>Luft unter dem Überstand, als JSON.</translation>
   </message>
   <message>
    <source>Round the heel's corners more, square the pocket's out, or leave more clearance; {short} are missing.</source>
@@ -1044,6 +4221,10 @@
    <translation>Den nächsten beschrifteten Befund wählen, den schlimmsten zuerst, und seine Stelle zeigen</translation>
   </message>
   <message>
+   <source>Sep</source>
+   <translation>Sep</translation>
+  </message>
+  <message>
    <source>Set the depth stop of the neck's pilot holes by this.</source>
    <translation>Den Tiefenanschlag für die Vorbohrungen des Halses danach einstellen.</translation>
   </message>
@@ -1058,6 +4239,14 @@
   <message>
    <source>Shape of the top</source>
    <translation>Form der Oberseite</translation>
+  </message>
+  <message>
+   <source>Share of joints in which a demand is not met [%]</source>
+   <translation>Anteil der Verbindungen mit nicht erfüllter Forderung [%]</translation>
+  </message>
+  <message>
+   <source>Share of the failures that a dimension explains alone [%]</source>
+   <translation>Anteil der Fehlschläge, den ein Maß allein erklärt [%]</translation>
   </message>
   <message>
    <source>Share of the failures that this dimension explains alone.</source>
@@ -1097,11 +4286,11 @@
   </message>
   <message>
    <source>Shop's steps</source>
-   <translation type="unfinished" />
+   <translation>Schritte der Werkstatt</translation>
   </message>
   <message>
    <source>Shop's steps…</source>
-   <translation type="unfinished" />
+   <translation>Schritte der Werkstatt…</translation>
   </message>
   <message>
    <source>Shorten the pocket by {short}, or choose a neck with a longer heel.</source>
@@ -1116,8 +4305,96 @@
    <translation>Zeigen</translation>
   </message>
   <message>
+   <source>Show &amp;doubts</source>
+   <translation>Un&amp;klares zeigen</translation>
+  </message>
+  <message>
+   <source>Show &amp;gaps</source>
+   <translation>Spalte &amp;und Fehlmaße zeigen</translation>
+  </message>
+  <message>
+   <source>Show or hide gaps and other figures that miss their limits</source>
+   <translation>Spalte und andere Werte außerhalb ihrer Grenzen zeigen oder verbergen</translation>
+  </message>
+  <message>
+   <source>Show or hide plain information</source>
+   <translation>Reine Auskünfte zeigen oder verbergen</translation>
+  </message>
+  <message>
+   <source>Show or hide what could not be checked</source>
+   <translation>Zeigen oder verbergen, was nicht zu prüfen war</translation>
+  </message>
+  <message>
+   <source>Show or hide what fits</source>
+   <translation>Zeigen oder verbergen, was passt</translation>
+  </message>
+  <message>
+   <source>Show or hide what interferes</source>
+   <translation>Zeigen oder verbergen, was anstößt</translation>
+  </message>
+  <message>
+   <source>Show or hide what touches or is worth a look</source>
+   <translation>Zeigen oder verbergen, was berührt oder anzusehen ist</translation>
+  </message>
+  <message>
+   <source>Show plain info&amp;rmation</source>
+   <translation>Einfa&amp;che Auskünfte zeigen</translation>
+  </message>
+  <message>
+   <source>Show plain information.</source>
+   <translation>Einfache Auskünfte zeigen.</translation>
+  </message>
+  <message>
+   <source>Show the gap &amp;map</source>
+   <translation>Spaltkarte in &amp;Farben zeigen</translation>
+  </message>
+  <message>
+   <source>Show the room under the overhang.</source>
+   <translation>Die Luft unter dem Überstand zeigen.</translation>
+  </message>
+  <message>
+   <source>Show too small and too large gaps.</source>
+   <translation>Zu kleine und zu große Spalte zeigen.</translation>
+  </message>
+  <message>
+   <source>Show what &amp;fits</source>
+   <translation>Passen&amp;des zeigen</translation>
+  </message>
+  <message>
+   <source>Show what &amp;interferes</source>
+   <translation>Ansto&amp;ßendes zeigen</translation>
+  </message>
+  <message>
+   <source>Show what could not be checked.</source>
+   <translation>Zeigen, was nicht zu prüfen war.</translation>
+  </message>
+  <message>
+   <source>Show what fits.</source>
+   <translation>Zeigen, was passt.</translation>
+  </message>
+  <message>
+   <source>Show what interferes.</source>
+   <translation>Zeigen, was anstößt.</translation>
+  </message>
+  <message>
+   <source>Show what to&amp;uches</source>
+   <translation>Ber&amp;ührendes zeigen</translation>
+  </message>
+  <message>
+   <source>Show what touches or is worth a look.</source>
+   <translation>Zeigen, was berührt oder anzusehen ist.</translation>
+  </message>
+  <message>
    <source>Show which depths and angles meet every demand, and what bounds them</source>
    <translation>Zeigen, welche Tiefen und Winkel alle Forderungen erfüllen und was sie begrenzt</translation>
+  </message>
+  <message>
+   <source>Small ticks inside the frame: steps of the shop, {}</source>
+   <translation>Kleine Striche im Rahmen: Schritte der Werkstatt, {}</translation>
+  </message>
+  <message>
+   <source>Small ticks inside the frame: steps of the shop, {} and {}</source>
+   <translation>Kleine Striche im Rahmen: Schritte der Werkstatt, {} und {}</translation>
   </message>
   <message>
    <source>Solid</source>
@@ -1130,6 +4407,10 @@
   <message>
    <source>Spread of {}</source>
    <translation>Streuung von {}</translation>
+  </message>
+  <message>
+   <source>Spreads between limits that were stated.</source>
+   <translation>Angegebene Streuungen zwischen Grenzen.</translation>
   </message>
   <message>
    <source>Square fret</source>
@@ -1164,6 +4445,10 @@
    <translation>Übernehmen</translation>
   </message>
   <message>
+   <source>Take an adopted solid out of the joint and show it again; what was measured stays stated</source>
+   <translation>Einen übernommenen Volumenkörper aus der Verbindung nehmen und wieder zeigen; was gemessen wurde, bleibt angegeben</translation>
+  </message>
+  <message>
    <source>Take it back</source>
    <translation>Zurücknehmen</translation>
   </message>
@@ -1178,6 +4463,10 @@
   <message>
    <source>Take the faces again that were found by itself.</source>
    <translation>Wieder die von selbst gefundenen Flächen nehmen.</translation>
+  </message>
+  <message>
+   <source>Taking it over</source>
+   <translation>Wird übernommen</translation>
   </message>
   <message>
    <source>TechDraw did not draw the view {}.</source>
@@ -1236,6 +4525,14 @@
    <translation>Der Korpus hat auf Höhe Z = {} mm keinen Umriss; das Koordinatensystem aufrichten.</translation>
   </message>
   <message>
+   <source>The body of this joint.</source>
+   <translation>Der Korpus dieser Verbindung.</translation>
+  </message>
+  <message>
+   <source>The body whose pocket was read.</source>
+   <translation>Der Korpus, dessen Tasche gelesen wurde.</translation>
+  </message>
+  <message>
    <source>The body's top does not lie over the pocket and behind it; pick it.</source>
    <translation>Die Decke des Korpus liegt nicht über der Tasche und dahinter; sie wählen.</translation>
   </message>
@@ -1258,6 +4555,14 @@
   <message>
    <source>The centreline is not picked; pick an edge or a line along the middle.</source>
    <translation>Die Mittellinie ist nicht gewählt; eine Kante oder Linie längs der Mitte wählen.</translation>
+  </message>
+  <message>
+   <source>The centreline, as geometry.</source>
+   <translation>Die Mittellinie, als Geometrie.</translation>
+  </message>
+  <message>
+   <source>The command mend looks for the smallest changes that free it.</source>
+   <translation>Der Befehl mend sucht die kleinsten Änderungen, die abhelfen.</translation>
   </message>
   <message>
    <source>The cover plate is not flat, so that its thickness must be stated.</source>
@@ -1292,6 +4597,10 @@
    <translation>Der Boden reicht über die flache Unterseite des Halsfußes hinaus: der Hals liegt auf einer Rundung und kippt.</translation>
   </message>
   <message>
+   <source>The frame in the solid's own coordinates.</source>
+   <translation>Das Koordinatensystem in den eigenen Koordinaten des Volumenkörpers.</translation>
+  </message>
+  <message>
    <source>The fretboard does not go down between the edges beside it: it bears on them instead of the heel on the floor.</source>
    <translation>Das Griffbrett geht nicht zwischen die Kanten neben ihm: statt des Halsfußes auf dem Boden liegt es auf ihnen auf.</translation>
   </message>
@@ -1306,6 +4615,10 @@
   <message>
    <source>The given {} is no valid closed solid; let Part's Check Geometry show where, and mend it.</source>
    <translation>Der gegebene Körper ({}) ist kein gültiger geschlossener Volumenkörper; mit „Geometrie überprüfen“ von Part die Stelle suchen und sie berichtigen.</translation>
+  </message>
+  <message>
+   <source>The hardware of this joint.</source>
+   <translation>Die Beschläge dieser Verbindung.</translation>
   </message>
   <message>
    <source>The heel jams in damp months or comes loose in dry ones.</source>
@@ -1336,12 +4649,24 @@
    <translation>Die Verbindung biegt sich unter dem Saitenzug, und der Hals kriecht.</translation>
   </message>
   <message>
+   <source>The joint changed since the check.</source>
+   <translation>Die Verbindung hat sich seit der Prüfung geändert.</translation>
+  </message>
+  <message>
    <source>The joint in the 3D view</source>
    <translation>Die Verbindung in der 3D-Ansicht</translation>
   </message>
   <message>
    <source>The joint is gone; close this window.</source>
    <translation>Die Verbindung ist fort; dieses Fenster schließen.</translation>
+  </message>
+  <message>
+   <source>The joint that this part belongs to.</source>
+   <translation>Die Verbindung, zu der dieses Teil gehört.</translation>
+  </message>
+  <message>
+   <source>The joint that was checked.</source>
+   <translation>Die geprüfte Verbindung.</translation>
   </message>
   <message>
    <source>The middle strings lie off the action of the outer ones by more than is liked.</source>
@@ -1364,8 +4689,16 @@
    <translation>Der Hals erreicht seine Stirnwand nicht: Saiten und Mensur stimmen nicht.</translation>
   </message>
   <message>
+   <source>The neck of this joint.</source>
+   <translation>Der Hals dieser Verbindung.</translation>
+  </message>
+  <message>
    <source>The neck shifts sideways in its pocket.</source>
    <translation>Der Hals verschiebt sich seitlich in seiner Tasche.</translation>
+  </message>
+  <message>
+   <source>The neck that tells the treble side.</source>
+   <translation>Der Hals, der die Diskantseite angibt.</translation>
   </message>
   <message>
    <source>The overhang touches in one season though it is free in another.</source>
@@ -1408,8 +4741,24 @@
    <translation>Das Schlagbrett hält den Hals von seinem Sitz ab, oder die Schrauben hebeln das Griffbrett vom Hals.</translation>
   </message>
   <message>
+   <source>The plate of this joint.</source>
+   <translation>Das Schlagbrett dieser Verbindung.</translation>
+  </message>
+  <message>
    <source>The plate presses on the heel or the fretboard, and buckles or holds the neck off.</source>
    <translation>Das Schlagbrett drückt auf Halsfuß oder Griffbrett und wölbt sich oder hält den Hals ab.</translation>
+  </message>
+  <message>
+   <source>The pocket as read, as JSON.</source>
+   <translation>Die Tasche, wie gelesen, als JSON.</translation>
+  </message>
+  <message>
+   <source>The pocket of this joint.</source>
+   <translation>Die Tasche dieser Verbindung.</translation>
+  </message>
+  <message>
+   <source>The pocket whose length is looked at.</source>
+   <translation>Die Tasche, deren Länge betrachtet wird.</translation>
   </message>
   <message>
    <source>The pocket's end wall is skew to the centreline by {}°; pick another centreline, or make the wall square to it.</source>
@@ -1418,6 +4767,10 @@
   <message>
    <source>The pocket's end wall leans by {}° and the floor by {}°, so that it is square to neither top nor floor; make it square to one, or state its values.</source>
    <translation>Die Stirnwand der Tasche neigt sich um {}° und der Boden um {}°, sie steht also weder zur Decke noch zum Boden rechtwinklig; sie zu einem von beiden rechtwinklig machen, oder die Werte der Tasche angeben.</translation>
+  </message>
+  <message>
+   <source>The pocket's floor, as geometry.</source>
+   <translation>Der Boden der Tasche, als Geometrie.</translation>
   </message>
   <message>
    <source>The pocket's side wall at {} leans by {}°, and only upright side walls can be stated; make it upright, or state the pocket's values.</source>
@@ -1444,8 +4797,16 @@
    <translation>Die Schrauben greifen im Korpus und drücken den Hals vom Boden ab, statt ihn herabzuziehen.</translation>
   </message>
   <message>
+   <source>The solid has its pocket already; it is read.</source>
+   <translation>Der Volumenkörper hat seine Tasche schon; sie wird gelesen.</translation>
+  </message>
+  <message>
    <source>The solid itself; picking its top face picks it too.</source>
    <translation>Der Volumenkörper selbst; wer seine Decke wählt, wählt auch ihn.</translation>
+  </message>
+  <message>
+   <source>The solid that stands for it; without one it is built from the values.</source>
+   <translation>Der Volumenkörper, der dafür steht; ohne ihn wird es aus den Werten gebaut.</translation>
   </message>
   <message>
    <source>The strings hardly press on their saddles: they rattle and slip sideways.</source>
@@ -1472,6 +4833,10 @@
    <translation>Die Oberseite ist nicht gewählt; sie wählen.</translation>
   </message>
   <message>
+   <source>The top face, as geometry.</source>
+   <translation>Die Deckenfläche, als Geometrie.</translation>
+  </message>
+  <message>
    <source>The top is curved and the body has no flat back to measure from; type the frame, or link a coordinate system.</source>
    <translation>Die Decke ist gewölbt, und der Korpus hat keine ebene Rückseite als Messbezug; das Koordinatensystem eintippen oder eines verknüpfen.</translation>
   </message>
@@ -1480,12 +4845,32 @@
    <translation>Der Steg bricht aus, und die Stirnwand mit ihm.</translation>
   </message>
   <message>
+   <source>The whole, as it is turned in the 3D view</source>
+   <translation>Das Ganze, wie es in der 3D-Ansicht gedreht ist</translation>
+  </message>
+  <message>
+   <source>The wished {} is kept; no limits need be drawn in.</source>
+   <translation>Die gewünschten {} sind eingehalten; keine Grenzen brauchen enger gefasst zu werden.</translation>
+  </message>
+  <message>
    <source>The {} that was picked is no longer there; pick it again.</source>
    <translation>Das Gewählte ({}) ist nicht mehr da; erneut wählen.</translation>
   </message>
   <message>
    <source>There are several; type them in the property editor.</source>
    <translation>Es sind mehrere; sie im Eigenschafteneditor eintippen.</translation>
+  </message>
+  <message>
+   <source>These exclude one another</source>
+   <translation>Diese schließen einander aus</translation>
+  </message>
+  <message>
+   <source>These exclude one another:</source>
+   <translation>Diese schließen einander aus:</translation>
+  </message>
+  <message>
+   <source>Thickness</source>
+   <translation>Dicke</translation>
   </message>
   <message>
    <source>This document has no joint; make one first.</source>
@@ -1509,11 +4894,11 @@
   </message>
   <message>
    <source>This window is still working; wait, or stop it first.</source>
-   <translation type="unfinished" />
+   <translation>Dieses Fenster arbeitet noch; warten, oder es zuerst anhalten.</translation>
   </message>
   <message>
    <source>Through the &amp;year…</source>
-   <translation>Durch das &amp;Jahr…</translation>
+   <translation>&amp;Quer durch das Jahr…</translation>
   </message>
   <message>
    <source>Through the year</source>
@@ -1528,6 +4913,10 @@
    <translation>Den Boden der Tasche um {short} kippen oder einen Keil einlegen; oder die Tiefe ändern.</translation>
   </message>
   <message>
+   <source>To come down to {}:</source>
+   <translation>Um auf {} zu kommen:</translation>
+  </message>
+  <message>
    <source>To mend it:</source>
    <translation>Zur Abhilfe:</translation>
   </message>
@@ -1538,6 +4927,10 @@
   <message>
    <source>Tool's height</source>
    <translation>Höhe des Werkzeugs</translation>
+  </message>
+  <message>
+   <source>Top</source>
+   <translation>Decke</translation>
   </message>
   <message>
    <source>Top face</source>
@@ -1608,24 +5001,84 @@
    <translation>Werte aus einer Auftragsdatei…</translation>
   </message>
   <message>
+   <source>Values measured on the solid.</source>
+   <translation>Am Volumenkörper gemessene Werte.</translation>
+  </message>
+  <message>
+   <source>Values read from the body.</source>
+   <translation>Aus dem Korpus gelesene Werte.</translation>
+  </message>
+  <message>
    <source>Values that differ: {}</source>
    <translation>Abweichende Werte: {}</translation>
+  </message>
+  <message>
+   <source>Version of the properties.</source>
+   <translation>Version der Eigenschaften.</translation>
+  </message>
+  <message>
+   <source>Wall</source>
+   <translation>Wand</translation>
   </message>
   <message>
    <source>What &amp;mends it…</source>
    <translation>Was &amp;hilft ab…</translation>
   </message>
   <message>
+   <source>What bounds it</source>
+   <translation>Was es begrenzt</translation>
+  </message>
+  <message>
+   <source>What matters most (share of the failures that it explains alone):</source>
+   <translation>Was am meisten zählt (Anteil der Fehlschläge, den es allein erklärt):</translation>
+  </message>
+  <message>
    <source>What mends it</source>
    <translation>Was hilft ab</translation>
+  </message>
+  <message>
+   <source>What neck and body share.</source>
+   <translation>Was Hals und Korpus gemeinsam haben.</translation>
+  </message>
+  <message>
+   <source>What reading it showed.</source>
+   <translation>Was sich beim Lesen zeigte.</translation>
+  </message>
+  <message>
+   <source>What the centreline is an edge of.</source>
+   <translation>Woran die Mittellinie eine Kante ist.</translation>
+  </message>
+  <message>
+   <source>What the frame follows: picked faces, a coordinate system, the typed placement, or the place where the solid lies beside the body.</source>
+   <translation>Wem das Koordinatensystem folgt: gewählten Flächen, einem Koordinatensystem, der eingetippten Platzierung, oder dem Ort, an dem der Volumenkörper beim Korpus liegt.</translation>
   </message>
   <message>
    <source>What the limits are drawn in for.</source>
    <translation>Wofür die Grenzen enger gefasst werden.</translation>
   </message>
   <message>
+   <source>What this object is to NeckFit.</source>
+   <translation>Was dieses Objekt für NeckFit ist.</translation>
+  </message>
+  <message>
    <source>What was recognised stands as the answer.</source>
    <translation>Was erkannt wurde, gilt als Antwort.</translation>
+  </message>
+  <message>
+   <source>Where in the linked object it lies.</source>
+   <translation>Wo im verknüpften Objekt es liegt.</translation>
+  </message>
+  <message>
+   <source>Whether everything fits.</source>
+   <translation>Ob alles passt.</translation>
+  </message>
+  <message>
+   <source>Whether it is stated; otherwise {} shows what is worked out.</source>
+   <translation>Ob es angegeben ist; sonst zeigt {} den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether {} rows are stated; otherwise {} shows what is worked out.</source>
+   <translation>Ob Zeilen der Art „{}“ angegeben sind; sonst zeigt {} den berechneten Wert.</translation>
   </message>
   <message>
    <source>Which joint do you want to fit?</source>
@@ -1646,6 +5099,10 @@
   <message>
    <source>Widen the pocket or the plate's cut-out by {short}, or keep the fretboard above them.</source>
    <translation>Die Tasche oder den Ausschnitt des Schlagbretts um {short} erweitern, oder das Griffbrett darüber halten.</translation>
+  </message>
+  <message>
+   <source>Width End</source>
+   <translation>Breite am Ende</translation>
   </message>
   <message>
    <source>Width at its end</source>
@@ -1700,6 +5157,10 @@
    <translation>X der Schraube im Koordinatensystem des Korpus, am Boden</translation>
   </message>
   <message>
+   <source>X points to the other end of the centreline.</source>
+   <translation>X zeigt zum anderen Ende der Mittellinie.</translation>
+  </message>
+  <message>
    <source>X under the playing hand; midway from fretboard end to saddles unless stated</source>
    <translation>X unter der Spielhand; ohne Angabe auf halbem Weg vom Griffbrettende zu den Saitenreitern</translation>
   </message>
@@ -1728,6 +5189,10 @@
    <translation>Z, aus der Decke heraus</translation>
   </message>
   <message>
+   <source>[diameters]</source>
+   <translation>[Durchmesser]</translation>
+  </message>
+  <message>
    <source>a chart holds &lt;{}&gt;, which no sheet of paper can show</source>
    <translation>ein Schaubild enthält &lt;{}&gt;, was kein Papierblatt zeigen kann</translation>
   </message>
@@ -1738,6 +5203,10 @@
   <message>
    <source>a fret has round flanks, so that its crest is no edge</source>
    <translation>ein Bund hat runde Flanken, seine Krone ist daher keine Kante</translation>
+  </message>
+  <message>
+   <source>a fret where the scale begins</source>
+   <translation>ein Bund, wo die Mensur beginnt</translation>
   </message>
   <message>
    <source>a fretboard glued on, or a neck of one piece</source>
@@ -1788,8 +5257,24 @@
    <translation>Fehler der Saitenlage der mittleren Saiten bei festem Radius</translation>
   </message>
   <message>
+   <source>among them: {}</source>
+   <translation>darunter: {}</translation>
+  </message>
+  <message>
    <source>an object holds itself</source>
    <translation>ein Objekt enthält sich selbst</translation>
+  </message>
+  <message>
+   <source>and this is not enough: bring the middles nearer to their</source>
+   <translation>und dies reicht nicht: die Mitten näher zur Mitte ihrer</translation>
+  </message>
+  <message>
+   <source>and {} more</source>
+   <translation>und {} weitere</translation>
+  </message>
+  <message>
+   <source>angle</source>
+   <translation>Winkel</translation>
   </message>
   <message>
    <source>another value</source>
@@ -1812,6 +5297,14 @@
    <translation>wie angegeben</translation>
   </message>
   <message>
+   <source>binding</source>
+   <translation>Einfassung</translation>
+  </message>
+  <message>
+   <source>binding relieved</source>
+   <translation>Einfassung abgenommen</translation>
+  </message>
+  <message>
    <source>bit: a diameter of {} cuts nothing; state one above zero.</source>
    <translation>Fräser: ein Durchmesser von {} schneidet nichts; einen über null angeben.</translation>
   </message>
@@ -1820,12 +5313,120 @@
    <translation>Korpus</translation>
   </message>
   <message>
+   <source>body block bass</source>
+   <translation>Block, Bassseite</translation>
+  </message>
+  <message>
+   <source>body block treble</source>
+   <translation>Block, Diskantseite</translation>
+  </message>
+  <message>
+   <source>body carve radius across</source>
+   <translation>Wölbungsradius quer</translation>
+  </message>
+  <message>
+   <source>body carve radius along</source>
+   <translation>Wölbungsradius längs</translation>
+  </message>
+  <message>
+   <source>body carve slope</source>
+   <translation>Wölbungsanstieg</translation>
+  </message>
+  <message>
+   <source>body contour depth</source>
+   <translation>Tiefe des Halsübergangs</translation>
+  </message>
+  <message>
+   <source>body contour length</source>
+   <translation>Länge des Halsübergangs</translation>
+  </message>
+  <message>
+   <source>body cutaway bass</source>
+   <translation>Cutaway, Bassseite</translation>
+  </message>
+  <message>
+   <source>body cutaway treble</source>
+   <translation>Cutaway, Diskantseite</translation>
+  </message>
+  <message>
+   <source>body dome centre</source>
+   <translation>Kugelmitte</translation>
+  </message>
+  <message>
+   <source>body dome radius</source>
+   <translation>Kugelradius</translation>
+  </message>
+  <message>
+   <source>body edge round</source>
+   <translation>Kantenrundung des Korpus</translation>
+  </message>
+  <message>
    <source>body hole over shank, least</source>
    <translation>Korpusloch über Schaft, mindestens</translation>
   </message>
   <message>
    <source>body holes over the screws' shanks</source>
    <translation>Korpuslöcher über den Schraubenschäften</translation>
+  </message>
+  <message>
+   <source>body lower width</source>
+   <translation>Breite des Korpus unten</translation>
+  </message>
+  <message>
+   <source>body outline</source>
+   <translation>Umriss des Korpus</translation>
+  </message>
+  <message>
+   <source>body outline file</source>
+   <translation>Umrissdatei des Korpus</translation>
+  </message>
+  <message>
+   <source>body outline points</source>
+   <translation>Umrisspunkte des Korpus</translation>
+  </message>
+  <message>
+   <source>body tail</source>
+   <translation>Länge bis zum unteren Ende des Korpus</translation>
+  </message>
+  <message>
+   <source>body thickness</source>
+   <translation>Dicke des Korpus</translation>
+  </message>
+  <message>
+   <source>body top</source>
+   <translation>Decke des Korpus</translation>
+  </message>
+  <message>
+   <source>body top error</source>
+   <translation>Fehler der Abtastung</translation>
+  </message>
+  <message>
+   <source>body top from x</source>
+   <translation>Abtastung ab X</translation>
+  </message>
+  <message>
+   <source>body top from y</source>
+   <translation>Abtastung ab Y</translation>
+  </message>
+  <message>
+   <source>body top heights</source>
+   <translation>abgetastete Höhen</translation>
+  </message>
+  <message>
+   <source>body top rows</source>
+   <translation>Messpunkte in der Breite</translation>
+  </message>
+  <message>
+   <source>body top step</source>
+   <translation>Schritt der Abtastung</translation>
+  </message>
+  <message>
+   <source>body upper width</source>
+   <translation>Breite des Korpus oben</translation>
+  </message>
+  <message>
+   <source>body waist width</source>
+   <translation>Breite der Taille</translation>
   </message>
   <message>
    <source>body.block_{}: {} mm leaves no horn within body.upper_width of {} mm; make the block narrower or the body wider.</source>
@@ -1884,12 +5485,92 @@
    <translation>Knickwinkel an den Saitenreitern</translation>
   </message>
   <message>
+   <source>bridge</source>
+   <translation>Brücke</translation>
+  </message>
+  <message>
+   <source>bridge anchor back</source>
+   <translation>Abstand der Saiteneinhängung</translation>
+  </message>
+  <message>
+   <source>bridge anchor height</source>
+   <translation>Höhe der Saiteneinhängung</translation>
+  </message>
+  <message>
+   <source>bridge base high</source>
+   <translation>Grundplatte am höchsten</translation>
+  </message>
+  <message>
+   <source>bridge base low</source>
+   <translation>Grundplatte am tiefsten</translation>
+  </message>
+  <message>
+   <source>bridge front</source>
+   <translation>Saitenreiter ganz vorn</translation>
+  </message>
+  <message>
+   <source>bridge high</source>
+   <translation>Saitenreiter am höchsten</translation>
+  </message>
+  <message>
+   <source>bridge length</source>
+   <translation>Länge der Brücke</translation>
+  </message>
+  <message>
+   <source>bridge low</source>
+   <translation>Saitenreiter am tiefsten</translation>
+  </message>
+  <message>
+   <source>bridge make</source>
+   <translation>Bauart der Brücke</translation>
+  </message>
+  <message>
+   <source>bridge mount</source>
+   <translation>Auflage der Brücke</translation>
+  </message>
+  <message>
+   <source>bridge pickup</source>
+   <translation>Brücken-Tonabnehmer</translation>
+  </message>
+  <message>
+   <source>bridge pickup cannot go low enough</source>
+   <translation>Brücken-Tonabnehmer geht nicht tief genug</translation>
+  </message>
+  <message>
+   <source>bridge pickup cannot rise high enough</source>
+   <translation>Brücken-Tonabnehmer geht nicht hoch genug</translation>
+  </message>
+  <message>
    <source>bridge pickup goes low enough</source>
    <translation>Brücken-Tonabnehmer geht tief genug</translation>
   </message>
   <message>
    <source>bridge pickup rises high enough</source>
    <translation>Brücken-Tonabnehmer geht hoch genug</translation>
+  </message>
+  <message>
+   <source>bridge post spacing</source>
+   <translation>Bolzenabstand</translation>
+  </message>
+  <message>
+   <source>bridge recess</source>
+   <translation>Vertiefung unter der Brücke</translation>
+  </message>
+  <message>
+   <source>bridge saddle radius</source>
+   <translation>Radius der Saitenreiter</translation>
+  </message>
+  <message>
+   <source>bridge travel</source>
+   <translation>Stellweg der Saitenreiter</translation>
+  </message>
+  <message>
+   <source>bridge width</source>
+   <translation>Breite der Brücke</translation>
+  </message>
+  <message>
+   <source>building the joint anew</source>
+   <translation>die Verbindung wird neu gebaut</translation>
   </message>
   <message>
    <source>bush: {} is no larger than the bit of {}; state the bush's outer diameter.</source>
@@ -1906,6 +5587,10 @@
   <message>
    <source>by hand</source>
    <translation>von Hand</translation>
+  </message>
+  <message>
+   <source>by {}</source>
+   <translation>um {}</translation>
   </message>
   <message>
    <source>c</source>
@@ -1960,20 +5645,72 @@
    <translation>Hohlraum</translation>
   </message>
   <message>
+   <source>cavity corner radius</source>
+   <translation>Eckenradius des Hohlraums</translation>
+  </message>
+  <message>
+   <source>cavity depth</source>
+   <translation>Tiefe des Hohlraums</translation>
+  </message>
+  <message>
+   <source>cavity length</source>
+   <translation>Länge des Hohlraums</translation>
+  </message>
+  <message>
+   <source>cavity width</source>
+   <translation>Breite des Hohlraums</translation>
+  </message>
+  <message>
+   <source>cavity x</source>
+   <translation>Hohlraum x</translation>
+  </message>
+  <message>
+   <source>cavity y</source>
+   <translation>Hohlraum y</translation>
+  </message>
+  <message>
    <source>chamfer along the heel's bottom edges</source>
    <translation>Fase an den unteren Kanten des Halsfußes</translation>
   </message>
   <message>
    <source>checking the joint as it is stated</source>
-   <translation type="unfinished" />
+   <translation>die Verbindung wird wie angegeben geprüft</translation>
+  </message>
+  <message>
+   <source>checking the joint on solids</source>
+   <translation>die Verbindung wird an Volumenkörpern geprüft</translation>
+  </message>
+  <message>
+   <source>choice</source>
+   <translation>Auswahl</translation>
   </message>
   <message>
    <source>chosen by this project</source>
    <translation>von diesem Projekt gewählt</translation>
   </message>
   <message>
+   <source>circle through the heel's end wall</source>
+   <translation>Kreis durch die Stirn des Halsfußes</translation>
+  </message>
+  <message>
+   <source>circles through the heel's corners in plan</source>
+   <translation>Kreise durch die Ecken des Halsfußes in der Draufsicht</translation>
+  </message>
+  <message>
    <source>clearance hole through the body</source>
    <translation>Durchgangsloch durch den Korpus</translation>
+  </message>
+  <message>
+   <source>climate humidity damp</source>
+   <translation>Luftfeuchte im feuchtesten Monat</translation>
+  </message>
+  <message>
+   <source>climate humidity dry</source>
+   <translation>Luftfeuchte im trockensten Monat</translation>
+  </message>
+  <message>
+   <source>climate temperature</source>
+   <translation>Raumtemperatur</translation>
   </message>
   <message>
    <source>colours that all eyes tell apart</source>
@@ -1992,6 +5729,18 @@
    <translation>Ecken des Umrisses als Paare [X, Y] im Koordinatensystem des Korpus</translation>
   </message>
   <message>
+   <source>costs: {} {} -&gt; {}</source>
+   <translation>kostet: {} {} -&gt; {}</translation>
+  </message>
+  <message>
+   <source>could not be checked</source>
+   <translation>war nicht zu prüfen</translation>
+  </message>
+  <message>
+   <source>could not be checked in every month</source>
+   <translation>war nicht in jedem Monat zu prüfen</translation>
+  </message>
+  <message>
    <source>could not be decided</source>
    <translation>war nicht zu entscheiden</translation>
   </message>
@@ -2008,8 +5757,20 @@
    <translation>Schlagbrett unter dem Überstand</translation>
   </message>
   <message>
+   <source>cover plate's thickness</source>
+   <translation>Dicke des Schlagbretts</translation>
+  </message>
+  <message>
    <source>cover plate: none, all round the pocket, or on the treble side only</source>
    <translation>Schlagbrett: keines, rings um die Tasche, oder nur auf der Diskantseite</translation>
+  </message>
+  <message>
+   <source>crowns over the top</source>
+   <translation>Kronen über der Oberseite</translation>
+  </message>
+  <message>
+   <source>cut at {} % moisture</source>
+   <translation>gefräst bei {} % Holzfeuchte</translation>
   </message>
   <message>
    <source>cut-out beyond the pocket's edge, all round</source>
@@ -2022,6 +5783,22 @@
   <message>
    <source>data/sheet.dxf has no model space</source>
    <translation>data/sheet.dxf hat keinen Modellbereich</translation>
+  </message>
+  <message>
+   <source>deeper pocket, 0.720 in</source>
+   <translation>tiefere Tasche, 0.720 in</translation>
+  </message>
+  <message>
+   <source>demand</source>
+   <translation>Forderung</translation>
+  </message>
+  <message>
+   <source>depth</source>
+   <translation>Tiefe</translation>
+  </message>
+  <message>
+   <source>depth and angle</source>
+   <translation>Tiefe und Winkel</translation>
   </message>
   <message>
    <source>depth from the top at the cavity's centre</source>
@@ -2068,6 +5845,10 @@
    <translation>streuen nicht</translation>
   </message>
   <message>
+   <source>does NOT fit through the year</source>
+   <translation>passt NICHT durch das Jahr</translation>
+  </message>
+  <message>
    <source>does not fit</source>
    <translation>passt nicht</translation>
   </message>
@@ -2092,8 +5873,16 @@
    <translation>kugelige Decke: Radius der Kugel</translation>
   </message>
   <message>
+   <source>done</source>
+   <translation>fertig</translation>
+  </message>
+  <message>
    <source>doubtful</source>
    <translation>zweifelhaft</translation>
+  </message>
+  <message>
+   <source>drawing</source>
+   <translation>Zeichnung</translation>
   </message>
   <message>
    <source>driest month indoors</source>
@@ -2128,6 +5917,10 @@
    <translation>Eingriff in Gewindeeinsätze in Schraubendurchmessern</translation>
   </message>
   <message>
+   <source>equal temperament through {}</source>
+   <translation>gleichstufige Stimmung durch {}</translation>
+  </message>
+  <message>
    <source>every old pilot hole is used again</source>
    <translation>jede alte Vorbohrung wird wieder verwendet</translation>
   </message>
@@ -2142,6 +5935,18 @@
   <message>
    <source>f</source>
    <translation>f</translation>
+  </message>
+  <message>
+   <source>fails</source>
+   <translation>versagt</translation>
+  </message>
+  <message>
+   <source>fails:  share of the joints drawn in which the demand is not met</source>
+   <translation>versagt: Anteil der gezogenen Verbindungen, in denen die Forderung nicht erfüllt ist</translation>
+  </message>
+  <message>
+   <source>failures within the limits</source>
+   <translation>Fehlschläge innerhalb der Grenzen</translation>
   </message>
   <message>
    <source>ferrules</source>
@@ -2164,8 +5969,32 @@
    <translation>Lackaufbau auf der Decke</translation>
   </message>
   <message>
+   <source>finish floor</source>
+   <translation>Lack auf dem Taschenboden</translation>
+  </message>
+  <message>
+   <source>finish top</source>
+   <translation>Lack auf der Decke</translation>
+  </message>
+  <message>
+   <source>finish wall</source>
+   <translation>Lack auf den Taschenwänden</translation>
+  </message>
+  <message>
+   <source>first reason</source>
+   <translation>erster Grund</translation>
+  </message>
+  <message>
    <source>fits</source>
    <translation>passt</translation>
+  </message>
+  <message>
+   <source>fits through the year</source>
+   <translation>passt durch das Jahr</translation>
+  </message>
+  <message>
+   <source>fitting</source>
+   <translation>passen</translation>
   </message>
   <message>
    <source>fixed radius</source>
@@ -2192,6 +6021,18 @@
    <translation>flache Länge des Halsfußes über die Tasche hinaus</translation>
   </message>
   <message>
+   <source>flat shim</source>
+   <translation>ebene Unterlage</translation>
+  </message>
+  <message>
+   <source>flat, stated as the largest radius that a job knows</source>
+   <translation>eben, angegeben als der größte Radius, den ein Auftrag kennt</translation>
+  </message>
+  <message>
+   <source>flatness of the heel's bottom</source>
+   <translation>Ebenheit der Unterseite des Halsfußes</translation>
+  </message>
+  <message>
    <source>floating</source>
    <translation>schwebend</translation>
   </message>
@@ -2216,12 +6057,28 @@
    <translation>zur Kenntnis</translation>
   </message>
   <message>
+   <source>force</source>
+   <translation>Kraft</translation>
+  </message>
+  <message>
+   <source>frequency</source>
+   <translation>Frequenz</translation>
+  </message>
+  <message>
    <source>frequency of each open string, treble first</source>
    <translation>Frequenz jeder leeren Saite, Diskant zuerst</translation>
   </message>
   <message>
+   <source>fretboard</source>
+   <translation>Griffbrett</translation>
+  </message>
+  <message>
    <source>fretboard end to neck pickup</source>
    <translation>Griffbrettende zum Hals-Tonabnehmer</translation>
+  </message>
+  <message>
+   <source>fretboard top</source>
+   <translation>Griffbrettoberseite</translation>
   </message>
   <message>
    <source>fretboard width at its end, binding included</source>
@@ -2264,8 +6121,16 @@
    <translation>voller Keil: Dicke an der Mündung</translation>
   </message>
   <message>
+   <source>gap</source>
+   <translation>Spalt</translation>
+  </message>
+  <message>
    <source>gap seen at the end wall</source>
    <translation>sichtbarer Spalt an der Stirnwand</translation>
+  </message>
+  <message>
+   <source>gap under the overhang</source>
+   <translation>Spalt unter dem Überstand</translation>
   </message>
   <message>
    <source>gap under the overhang through the year</source>
@@ -2286,6 +6151,10 @@
   <message>
    <source>greys, for print</source>
    <translation>Grautöne, für den Druck</translation>
+  </message>
+  <message>
+   <source>grip</source>
+   <translation>Halt</translation>
   </message>
   <message>
    <source>h_o: heel bottom to the overhang's underside</source>
@@ -2384,6 +6253,10 @@
    <translation>Auflage des Halsfußes auf dem Boden</translation>
   </message>
   <message>
+   <source>heel bottom</source>
+   <translation>Unterseite des Halsfußes</translation>
+  </message>
+  <message>
    <source>heel bottom to the glue line under the fretboard</source>
    <translation>Unterseite des Halsfußes bis zur Leimfuge unter dem Griffbrett</translation>
   </message>
@@ -2406,6 +6279,10 @@
   <message>
    <source>heel end to the end of the truss-rod channel</source>
    <translation>Ende des Halsfußes bis zum Ende des Halsstabkanals</translation>
+  </message>
+  <message>
+   <source>heel end to the fretboard's end</source>
+   <translation>Ende des Halsfußes bis zum Griffbrettende</translation>
   </message>
   <message>
    <source>heel held off by the floor's fillet</source>
@@ -2460,6 +6337,10 @@
    <translation>wie weit die Einfassung unter die Unterseite des Überstands hängt</translation>
   </message>
   <message>
+   <source>how far the heel's bottom is flat</source>
+   <translation>wie weit die Unterseite des Halsfußes eben ist</translation>
+  </message>
+  <message>
    <source>how far the last fret lies below the straight line past fret 12</source>
    <translation>wie weit der letzte Bund unter der Geraden jenseits von Bund 12 liegt</translation>
   </message>
@@ -2494,6 +6375,14 @@
   <message>
    <source>interferes</source>
    <translation>stößt an</translation>
+  </message>
+  <message>
+   <source>interferes, up to {}</source>
+   <translation>stößt an, bis zu {}</translation>
+  </message>
+  <message>
+   <source>interfering</source>
+   <translation>stoßen an</translation>
   </message>
   <message>
    <source>is empty</source>
@@ -2548,6 +6437,22 @@
    <translation>ist als Zahl zu klein, um sich von null zu unterscheiden</translation>
   </message>
   <message>
+   <source>job name</source>
+   <translation>Name der Verbindung</translation>
+  </message>
+  <message>
+   <source>job note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>job units</source>
+   <translation>Einheiten</translation>
+  </message>
+  <message>
+   <source>judging the joint {}</source>
+   <translation>die Verbindung {} wird beurteilt</translation>
+  </message>
+  <message>
    <source>largest end clearance</source>
    <translation>größtes Stirnspiel</translation>
   </message>
@@ -2566,6 +6471,10 @@
   <message>
    <source>last fret to fretboard end, where the overhang is worked out from it</source>
    <translation>letzter Bund bis Griffbrettende, woraus der Überstand berechnet wird</translation>
+  </message>
+  <message>
+   <source>least</source>
+   <translation>mindestens</translation>
   </message>
   <message>
    <source>least clearance between cover plate and heel</source>
@@ -2604,6 +6513,10 @@
    <translation>weglassen</translation>
   </message>
   <message>
+   <source>length</source>
+   <translation>Länge</translation>
+  </message>
+  <message>
    <source>length of the bridge's base along X</source>
    <translation>Länge der Grundplatte der Brücke längs X</translation>
   </message>
@@ -2632,12 +6545,172 @@
    <translation>wahrscheinlich</translation>
   </message>
   <message>
+   <source>limits base gap min</source>
+   <translation>Grenze: Luft unter der Grundplatte, mindestens</translation>
+  </message>
+  <message>
+   <source>limits break min</source>
+   <translation>Grenze: Knickwinkel, mindestens</translation>
+  </message>
+  <message>
+   <source>limits contact min</source>
+   <translation>Grenze: Auflage des Halsfußes, mindestens</translation>
+  </message>
+  <message>
+   <source>limits edge distance min</source>
+   <translation>Grenze: Randabstand der Schrauben, mindestens</translation>
+  </message>
+  <message>
+   <source>limits edge min</source>
+   <translation>Grenze: äußere Saite zur Griffbrettkante, mindestens</translation>
+  </message>
+  <message>
+   <source>limits end max</source>
+   <translation>Grenze: Stirnspiel, höchstens</translation>
+  </message>
+  <message>
+   <source>limits end min</source>
+   <translation>Grenze: Stirnspiel, mindestens</translation>
+  </message>
+  <message>
+   <source>limits end visible max</source>
+   <translation>Grenze: sichtbarer Stirnspalt, höchstens</translation>
+  </message>
+  <message>
+   <source>limits floor wood min</source>
+   <translation>Grenze: Holz unter der Tasche, mindestens</translation>
+  </message>
+  <message>
+   <source>limits fret slot depth</source>
+   <translation>Grenze: Tiefe der Bundschlitze</translation>
+  </message>
+  <message>
+   <source>limits fretted buzz min</source>
+   <translation>Grenze: gegriffene Saite über den Bünden, mindestens</translation>
+  </message>
+  <message>
+   <source>limits gap max</source>
+   <translation>Grenze: Spalt unter dem Überstand, höchstens</translation>
+  </message>
+  <message>
+   <source>limits gap min</source>
+   <translation>Grenze: Spalt unter dem Überstand, mindestens</translation>
+  </message>
+  <message>
+   <source>limits grip min</source>
+   <translation>Grenze: Halt der Schrauben, mindestens</translation>
+  </message>
+  <message>
+   <source>limits hole clearance min</source>
+   <translation>Grenze: Korpusloch über Schaft, mindestens</translation>
+  </message>
+  <message>
+   <source>limits insert min</source>
+   <translation>Grenze: Eingriff in Gewindeeinsätze, mindestens</translation>
+  </message>
+  <message>
    <source>limits of {}</source>
    <translation>Grenzen von {}</translation>
   </message>
   <message>
+   <source>limits open buzz min</source>
+   <translation>Grenze: leere Saite über den Bünden, mindestens</translation>
+  </message>
+  <message>
+   <source>limits pickup gap min</source>
+   <translation>Grenze: Griffbrettende zum Tonabnehmer, mindestens</translation>
+  </message>
+  <message>
+   <source>limits pilot extra</source>
+   <translation>Grenze: Vorbohrung tiefer als die Schraube</translation>
+  </message>
+  <message>
+   <source>limits plate heel min</source>
+   <translation>Grenze: Schlagbrett zum Halsfuß, mindestens</translation>
+  </message>
+  <message>
+   <source>limits plate string min</source>
+   <translation>Grenze: Saite über dem Schlagbrett, mindestens</translation>
+  </message>
+  <message>
+   <source>limits pole bass max</source>
+   <translation>Grenze: Saite über den Polstücken, Bass, höchstens</translation>
+  </message>
+  <message>
+   <source>limits pole bass min</source>
+   <translation>Grenze: Saite über den Polstücken, Bass, mindestens</translation>
+  </message>
+  <message>
+   <source>limits pole treble max</source>
+   <translation>Grenze: Saite über den Polstücken, Diskant, höchstens</translation>
+  </message>
+  <message>
+   <source>limits pole treble min</source>
+   <translation>Grenze: Saite über den Polstücken, Diskant, mindestens</translation>
+  </message>
+  <message>
+   <source>limits pull safety</source>
+   <translation>Grenze: Sicherheit gegen Ausziehen</translation>
+  </message>
+  <message>
+   <source>limits radius error max</source>
+   <translation>Grenze: Fehler bei festem Radius, höchstens</translation>
+  </message>
+  <message>
+   <source>limits rod distance min</source>
+   <translation>Grenze: Schraube zum Halsstab, mindestens</translation>
+  </message>
+  <message>
+   <source>limits side max</source>
+   <translation>Grenze: Seitenspiel, höchstens</translation>
+  </message>
+  <message>
+   <source>limits side min</source>
+   <translation>Grenze: Seitenspiel, mindestens</translation>
+  </message>
+  <message>
+   <source>limits tip min</source>
+   <translation>Grenze: Schraubenspitze unter der Leimfuge, mindestens</translation>
+  </message>
+  <message>
+   <source>limits tip wish</source>
+   <translation>Wunsch: Schraubenspitze unter der Leimfuge</translation>
+  </message>
+  <message>
+   <source>limits top string min</source>
+   <translation>Wunsch: Saiten über der Decke, mindestens</translation>
+  </message>
+  <message>
+   <source>limits wall min</source>
+   <translation>Grenze: Holz zum Cutaway, mindestens</translation>
+  </message>
+  <message>
+   <source>limits web min</source>
+   <translation>Grenze: Holz zum Hohlraum, mindestens</translation>
+  </message>
+  <message>
+   <source>limits' middle, or allow more</source>
+   <translation>Grenzen bringen, oder mehr zulassen</translation>
+  </message>
+  <message>
+   <source>list of points</source>
+   <translation>Liste von Punkten</translation>
+  </message>
+  <message>
    <source>longest safe screw in stock</source>
    <translation>längste sichere Schraube im Lager</translation>
+  </message>
+  <message>
+   <source>looked at what excludes what</source>
+   <translation>gesucht wurde, was einander ausschließt</translation>
+  </message>
+  <message>
+   <source>looked for what mends it</source>
+   <translation>nach Abhilfe gesucht</translation>
+  </message>
+  <message>
+   <source>looking at {}</source>
+   <translation>betrachtet wird {}</translation>
   </message>
   <message>
    <source>m</source>
@@ -2652,12 +6725,40 @@
    <translation>Maschinenschrauben in Gewindeeinsätzen: siehe deren Eingriff</translation>
   </message>
   <message>
+   <source>machining document</source>
+   <translation>Dokument für die Fräsmaschine</translation>
+  </message>
+  <message>
+   <source>mass per length</source>
+   <translation>Masse je Länge</translation>
+  </message>
+  <message>
    <source>mass per length of each string, treble first</source>
    <translation>Masse je Länge jeder Saite, Diskant zuerst</translation>
   </message>
   <message>
    <source>measured</source>
    <translation>gemessen</translation>
+  </message>
+  <message>
+   <source>measuring the solids</source>
+   <translation>die Volumenkörper werden gemessen</translation>
+  </message>
+  <message>
+   <source>middle</source>
+   <translation>Mitte</translation>
+  </message>
+  <message>
+   <source>middle pickup</source>
+   <translation>mittlerer Tonabnehmer</translation>
+  </message>
+  <message>
+   <source>middle pickup cannot go low enough</source>
+   <translation>mittlerer Tonabnehmer geht nicht tief genug</translation>
+  </message>
+  <message>
+   <source>middle pickup cannot rise high enough</source>
+   <translation>mittlerer Tonabnehmer geht nicht hoch genug</translation>
   </message>
   <message>
    <source>middle pickup goes low enough</source>
@@ -2668,6 +6769,10 @@
    <translation>mittlerer Tonabnehmer geht hoch genug</translation>
   </message>
   <message>
+   <source>middle: room left to the limit with every dimension in the middle of its limits;</source>
+   <translation>Mitte:  Luft zur Grenze, wenn jedes Maß in der Mitte seiner Grenzen liegt;</translation>
+  </message>
+  <message>
    <source>millimetres</source>
    <translation>Millimeter</translation>
   </message>
@@ -2676,8 +6781,32 @@
    <translation>mm</translation>
   </message>
   <message>
+   <source>model</source>
+   <translation>Modell</translation>
+  </message>
+  <message>
+   <source>moisture</source>
+   <translation>Feuchte</translation>
+  </message>
+  <message>
+   <source>moisture content</source>
+   <translation>Holzfeuchte</translation>
+  </message>
+  <message>
    <source>moisture of both woods when pocket and heel were measured</source>
    <translation>Holzfeuchte beider Hölzer, als Tasche und Halsfuß gemessen wurden</translation>
+  </message>
+  <message>
+   <source>moisture of the wood</source>
+   <translation>Holzfeuchte</translation>
+  </message>
+  <message>
+   <source>month</source>
+   <translation>Monat</translation>
+  </message>
+  <message>
+   <source>most</source>
+   <translation>höchstens</translation>
   </message>
   <message>
    <source>neck</source>
@@ -2704,6 +6833,94 @@
    <translation>Hals und Hals-Tonabnehmer am selben Ort</translation>
   </message>
   <message>
+   <source>neck binding</source>
+   <translation>Überhang der Einfassung</translation>
+  </message>
+  <message>
+   <source>neck binding width</source>
+   <translation>Breite der Einfassung</translation>
+  </message>
+  <message>
+   <source>neck end margin</source>
+   <translation>letzter Bund bis Griffbrettende</translation>
+  </message>
+  <message>
+   <source>neck fall away</source>
+   <translation>Abfall der oberen Bünde</translation>
+  </message>
+  <message>
+   <source>neck fret height</source>
+   <translation>Höhe der Bundkronen</translation>
+  </message>
+  <message>
+   <source>neck fret width</source>
+   <translation>Breite der Bundkronen</translation>
+  </message>
+  <message>
+   <source>neck frets</source>
+   <translation>Zahl der Bünde</translation>
+  </message>
+  <message>
+   <source>neck glue line</source>
+   <translation>Höhe der Leimfuge</translation>
+  </message>
+  <message>
+   <source>neck heel corner radius</source>
+   <translation>Eckenradius des Halsfußes</translation>
+  </message>
+  <message>
+   <source>neck heel edge</source>
+   <translation>Fase des Halsfußes</translation>
+  </message>
+  <message>
+   <source>neck heel end</source>
+   <translation>Form des Halsfußendes</translation>
+  </message>
+  <message>
+   <source>neck heel length</source>
+   <translation>ebene Länge des Halsfußes</translation>
+  </message>
+  <message>
+   <source>neck heel radius</source>
+   <translation>Radius des Halsfußendes</translation>
+  </message>
+  <message>
+   <source>neck heel width end</source>
+   <translation>Breite des Halsfußes am Ende</translation>
+  </message>
+  <message>
+   <source>neck heel width mouth</source>
+   <translation>Breite des Halsfußes an der Mündung</translation>
+  </message>
+  <message>
+   <source>neck height</source>
+   <translation>Höhe des Halses am Halsfuß</translation>
+  </message>
+  <message>
+   <source>neck make</source>
+   <translation>Bauart des Halses</translation>
+  </message>
+  <message>
+   <source>neck nut to heel</source>
+   <translation>Sattel bis Ende des Halsfußes</translation>
+  </message>
+  <message>
+   <source>neck overhang</source>
+   <translation>Überstand des Griffbretts</translation>
+  </message>
+  <message>
+   <source>neck pickup</source>
+   <translation>Hals-Tonabnehmer</translation>
+  </message>
+  <message>
+   <source>neck pickup cannot go low enough</source>
+   <translation>Hals-Tonabnehmer geht nicht tief genug</translation>
+  </message>
+  <message>
+   <source>neck pickup cannot rise high enough</source>
+   <translation>Hals-Tonabnehmer geht nicht hoch genug</translation>
+  </message>
+  <message>
    <source>neck pickup goes low enough</source>
    <translation>Hals-Tonabnehmer geht tief genug</translation>
   </message>
@@ -2712,8 +6929,100 @@
    <translation>Hals-Tonabnehmer geht hoch genug</translation>
   </message>
   <message>
+   <source>neck plate ferrule depth</source>
+   <translation>Tiefe des Hülsensitzes</translation>
+  </message>
+  <message>
+   <source>neck plate ferrule diameter</source>
+   <translation>Durchmesser der Hülse</translation>
+  </message>
+  <message>
+   <source>neck plate length</source>
+   <translation>Länge der Halsplatte</translation>
+  </message>
+  <message>
+   <source>neck plate make</source>
+   <translation>Auflage der Schraubenköpfe</translation>
+  </message>
+  <message>
+   <source>neck plate thickness</source>
+   <translation>Dicke der Halsplatte</translation>
+  </message>
+  <message>
+   <source>neck plate width</source>
+   <translation>Breite der Halsplatte</translation>
+  </message>
+  <message>
+   <source>neck radius end</source>
+   <translation>Griffbrettradius am Ende</translation>
+  </message>
+  <message>
+   <source>neck radius nut</source>
+   <translation>Griffbrettradius am Sattel</translation>
+  </message>
+  <message>
+   <source>neck relief</source>
+   <translation>Halskrümmung</translation>
+  </message>
+  <message>
    <source>neck rocking on its overhang</source>
    <translation>Hals kippelt auf seinem Überstand</translation>
+  </message>
+  <message>
+   <source>neck rod</source>
+   <translation>Einstellung des Halsstabs</translation>
+  </message>
+  <message>
+   <source>neck rod depth</source>
+   <translation>Grund des Halsstabkanals</translation>
+  </message>
+  <message>
+   <source>neck rod end</source>
+   <translation>Ende des Halsstabkanals</translation>
+  </message>
+  <message>
+   <source>neck rod tool</source>
+   <translation>Durchmesser des Stabwerkzeugs</translation>
+  </message>
+  <message>
+   <source>neck rod tool height</source>
+   <translation>Höhe des Stabwerkzeugs</translation>
+  </message>
+  <message>
+   <source>neck rod tool length</source>
+   <translation>Weg des Stabwerkzeugs</translation>
+  </message>
+  <message>
+   <source>neck rod width</source>
+   <translation>Breite des Halsstabkanals</translation>
+  </message>
+  <message>
+   <source>neck scale</source>
+   <translation>Mensur</translation>
+  </message>
+  <message>
+   <source>neck scale bass</source>
+   <translation>Mensur, Bassseite</translation>
+  </message>
+  <message>
+   <source>neck shaft thickness</source>
+   <translation>Dicke des Halses jenseits des Halsfußes</translation>
+  </message>
+  <message>
+   <source>neck square fret</source>
+   <translation>gerader Bund</translation>
+  </message>
+  <message>
+   <source>neck underside</source>
+   <translation>Unterseite des Überstands</translation>
+  </message>
+  <message>
+   <source>neck width end</source>
+   <translation>Griffbrettbreite am Ende</translation>
+  </message>
+  <message>
+   <source>neck width nut</source>
+   <translation>Griffbrettbreite am Sattel</translation>
   </message>
   <message>
    <source>neck.rod_depth: {} mm lies above the glue line at {} mm, so there is no channel; make it smaller.</source>
@@ -2756,12 +7065,20 @@
    <translation>neben der Tasche liegt kein Cutaway</translation>
   </message>
   <message>
+   <source>no demand fails within these limits</source>
+   <translation>keine Forderung versagt innerhalb dieser Grenzen</translation>
+  </message>
+  <message>
    <source>no height of the surface was found at X {}, Y {} mm</source>
    <translation>keine Höhe der Oberfläche gefunden bei X {}, Y {} mm</translation>
   </message>
   <message>
    <source>no level face of the body lies under the heel's bottom</source>
    <translation>unter dem Halsfuß liegt keine ebene Fläche des Korpus</translation>
+  </message>
+  <message>
+   <source>no limits alone reach it; one after the other:</source>
+   <translation>keine Grenzen erreichen es allein; eine nach der anderen:</translation>
   </message>
   <message>
    <source>no neck pickup is fitted</source>
@@ -2774,6 +7091,10 @@
   <message>
    <source>no pickup is fitted in the {} position</source>
    <translation>kein Tonabnehmer ist eingebaut, Stellung: {}</translation>
+  </message>
+  <message>
+   <source>no plate</source>
+   <translation>kein Schlagbrett</translation>
   </message>
   <message>
    <source>no pocket angle within 30° brings the strings to the end of the travel</source>
@@ -2812,6 +7133,10 @@
    <translation>keine</translation>
   </message>
   <message>
+   <source>none that the shop prefers</source>
+   <translation>keine, die die Werkstatt bevorzugt</translation>
+  </message>
+  <message>
    <source>normal</source>
    <translation>normalverteilt</translation>
   </message>
@@ -2840,6 +7165,14 @@
    <translation>unter dem Weg des Werkzeugs liegt nichts</translation>
   </message>
   <message>
+   <source>nothing was checked</source>
+   <translation>nichts wurde geprüft</translation>
+  </message>
+  <message>
+   <source>nothing: there are no failures to explain</source>
+   <translation>nichts: es gibt keine Fehlschläge zu erklären</translation>
+  </message>
+  <message>
    <source>now</source>
    <translation>jetzt</translation>
   </message>
@@ -2856,6 +7189,10 @@
    <translation>Nummer des Bundes, der rechtwinklig zur Mittellinie steht, wo die Mensuren verschieden sind</translation>
   </message>
   <message>
+   <source>number without a unit</source>
+   <translation>Zahl ohne Einheit</translation>
+  </message>
+  <message>
    <source>nut's front face to fret 12, doubled</source>
    <translation>Vorderkante des Sattels bis Bund 12, verdoppelt</translation>
   </message>
@@ -2868,6 +7205,22 @@
    <translation>mit {} Punkten umschließt nichts</translation>
   </message>
   <message>
+   <source>old pilot x</source>
+   <translation>alte Vorbohrung x</translation>
+  </message>
+  <message>
+   <source>old pilot y</source>
+   <translation>alte Vorbohrung y</translation>
+  </message>
+  <message>
+   <source>on which the tool disagrees</source>
+   <translation>mit uneinigem Werkzeug</translation>
+  </message>
+  <message>
+   <source>one of these alone:</source>
+   <translation>eine davon allein:</translation>
+  </message>
+  <message>
    <source>one piece</source>
    <translation>einteilig</translation>
   </message>
@@ -2878,6 +7231,10 @@
   <message>
    <source>only solids can tell the wall of an outline that is given</source>
    <translation>nur Volumenkörper kennen die Wand eines gegebenen Umrisses</translation>
+  </message>
+  <message>
+   <source>only {} frets or slots were told apart; state neck.frets and neck.scale.</source>
+   <translation>nur {} Bünde oder Schlitze waren zu unterscheiden; neck.frets und neck.scale angeben.</translation>
   </message>
   <message>
    <source>open string over every fret, least</source>
@@ -2914,6 +7271,14 @@
   <message>
    <source>option {} states [option.job], which holds for the whole file; move it to [job].</source>
    <translation>option {} gibt [option.job] an, das für die ganze Datei gilt; es nach [job] verschieben.</translation>
+  </message>
+  <message>
+   <source>out by {}</source>
+   <translation>daneben um {}</translation>
+  </message>
+  <message>
+   <source>out of date</source>
+   <translation>veraltet</translation>
   </message>
   <message>
    <source>outer string to fretboard edge at the last fret, least</source>
@@ -2968,6 +7333,150 @@
    <translation>eigener Umriss: breiteste Stelle hinter der Brücke</translation>
   </message>
   <message>
+   <source>path of a file</source>
+   <translation>Pfad einer Datei</translation>
+  </message>
+  <message>
+   <source>pickup</source>
+   <translation>Tonabnehmer</translation>
+  </message>
+  <message>
+   <source>pickup bridge body height</source>
+   <translation>Brücken-Tonabnehmer: Bauhöhe</translation>
+  </message>
+  <message>
+   <source>pickup bridge cavity depth</source>
+   <translation>Brücken-Tonabnehmer: Tiefe des Hohlraums</translation>
+  </message>
+  <message>
+   <source>pickup bridge fitted</source>
+   <translation>Brücken-Tonabnehmer: eingebaut</translation>
+  </message>
+  <message>
+   <source>pickup bridge high</source>
+   <translation>Brücken-Tonabnehmer: höchste Stellung</translation>
+  </message>
+  <message>
+   <source>pickup bridge length</source>
+   <translation>Brücken-Tonabnehmer: Länge</translation>
+  </message>
+  <message>
+   <source>pickup bridge low</source>
+   <translation>Brücken-Tonabnehmer: tiefste Stellung</translation>
+  </message>
+  <message>
+   <source>pickup bridge mount</source>
+   <translation>Brücken-Tonabnehmer: Auflage</translation>
+  </message>
+  <message>
+   <source>pickup bridge ring</source>
+   <translation>Brücken-Tonabnehmer: Rahmenhöhe</translation>
+  </message>
+  <message>
+   <source>pickup bridge spring</source>
+   <translation>Brücken-Tonabnehmer: Federhöhe</translation>
+  </message>
+  <message>
+   <source>pickup bridge width</source>
+   <translation>Brücken-Tonabnehmer: Breite</translation>
+  </message>
+  <message>
+   <source>pickup bridge x</source>
+   <translation>Brücken-Tonabnehmer: x</translation>
+  </message>
+  <message>
+   <source>pickup middle body height</source>
+   <translation>mittlerer Tonabnehmer: Bauhöhe</translation>
+  </message>
+  <message>
+   <source>pickup middle cavity depth</source>
+   <translation>mittlerer Tonabnehmer: Tiefe des Hohlraums</translation>
+  </message>
+  <message>
+   <source>pickup middle fitted</source>
+   <translation>mittlerer Tonabnehmer: eingebaut</translation>
+  </message>
+  <message>
+   <source>pickup middle high</source>
+   <translation>mittlerer Tonabnehmer: höchste Stellung</translation>
+  </message>
+  <message>
+   <source>pickup middle length</source>
+   <translation>mittlerer Tonabnehmer: Länge</translation>
+  </message>
+  <message>
+   <source>pickup middle low</source>
+   <translation>mittlerer Tonabnehmer: tiefste Stellung</translation>
+  </message>
+  <message>
+   <source>pickup middle mount</source>
+   <translation>mittlerer Tonabnehmer: Auflage</translation>
+  </message>
+  <message>
+   <source>pickup middle ring</source>
+   <translation>mittlerer Tonabnehmer: Rahmenhöhe</translation>
+  </message>
+  <message>
+   <source>pickup middle spring</source>
+   <translation>mittlerer Tonabnehmer: Federhöhe</translation>
+  </message>
+  <message>
+   <source>pickup middle width</source>
+   <translation>mittlerer Tonabnehmer: Breite</translation>
+  </message>
+  <message>
+   <source>pickup middle x</source>
+   <translation>mittlerer Tonabnehmer: x</translation>
+  </message>
+  <message>
+   <source>pickup neck body height</source>
+   <translation>Hals-Tonabnehmer: Bauhöhe</translation>
+  </message>
+  <message>
+   <source>pickup neck cavity depth</source>
+   <translation>Hals-Tonabnehmer: Tiefe des Hohlraums</translation>
+  </message>
+  <message>
+   <source>pickup neck fitted</source>
+   <translation>Hals-Tonabnehmer: eingebaut</translation>
+  </message>
+  <message>
+   <source>pickup neck high</source>
+   <translation>Hals-Tonabnehmer: höchste Stellung</translation>
+  </message>
+  <message>
+   <source>pickup neck length</source>
+   <translation>Hals-Tonabnehmer: Länge</translation>
+  </message>
+  <message>
+   <source>pickup neck low</source>
+   <translation>Hals-Tonabnehmer: tiefste Stellung</translation>
+  </message>
+  <message>
+   <source>pickup neck mount</source>
+   <translation>Hals-Tonabnehmer: Auflage</translation>
+  </message>
+  <message>
+   <source>pickup neck ring</source>
+   <translation>Hals-Tonabnehmer: Rahmenhöhe</translation>
+  </message>
+  <message>
+   <source>pickup neck spring</source>
+   <translation>Hals-Tonabnehmer: Federhöhe</translation>
+  </message>
+  <message>
+   <source>pickup neck width</source>
+   <translation>Hals-Tonabnehmer: Breite</translation>
+  </message>
+  <message>
+   <source>pickup neck x</source>
+   <translation>Hals-Tonabnehmer: x</translation>
+  </message>
+  <message>
+   <source>pilot</source>
+   <translation>Vorbohrung</translation>
+  </message>
+  <message>
    <source>pilot hole deeper than the screw</source>
    <translation>Vorbohrung tiefer als die Schraube</translation>
   </message>
@@ -2980,8 +7489,36 @@
    <translation>Schlagbrett und Rahmen reichen nicht unter die Saiten</translation>
   </message>
   <message>
+   <source>plate clearance</source>
+   <translation>Ausschnitt des Schlagbretts ringsum</translation>
+  </message>
+  <message>
+   <source>plate cover</source>
+   <translation>Abdeckung durch das Schlagbrett</translation>
+  </message>
+  <message>
+   <source>plate cut away</source>
+   <translation>Schlagbrett ausgeschnitten</translation>
+  </message>
+  <message>
+   <source>plate cut away under the overhang</source>
+   <translation>Schlagbrett unter dem Überstand ausgeschnitten</translation>
+  </message>
+  <message>
+   <source>plate margin</source>
+   <translation>Rand des Schlagbretts</translation>
+  </message>
+  <message>
+   <source>plate reach</source>
+   <translation>Reichweite des Schlagbretts zur Brücke</translation>
+  </message>
+  <message>
    <source>plate thickness</source>
    <translation>Dicke des Schlagbretts</translation>
+  </message>
+  <message>
+   <source>plate under overhang</source>
+   <translation>Schlagbrett unter dem Überstand</translation>
   </message>
   <message>
    <source>plate: cut-out and openings leave {} pieces of it; make plate.margin or plate.reach larger.</source>
@@ -2992,12 +7529,52 @@
    <translation>Schlagbrett: kein Teil davon liegt über dem Korpus; Umriss und plate.reach prüfen.</translation>
   </message>
   <message>
+   <source>pocket</source>
+   <translation>Tasche</translation>
+  </message>
+  <message>
    <source>pocket angle</source>
    <translation>Taschenwinkel</translation>
   </message>
   <message>
    <source>pocket angle short of what the bridge needs at this depth</source>
    <translation>Taschenwinkel zu klein für die Brücke bei dieser Tiefe</translation>
+  </message>
+  <message>
+   <source>pocket corner radius</source>
+   <translation>Eckenradius der Tasche</translation>
+  </message>
+  <message>
+   <source>pocket depth</source>
+   <translation>Tiefe der Tasche</translation>
+  </message>
+  <message>
+   <source>pocket end radius</source>
+   <translation>Radius der Stirnwand</translation>
+  </message>
+  <message>
+   <source>pocket end shape</source>
+   <translation>Form der Stirnwand</translation>
+  </message>
+  <message>
+   <source>pocket floor fillet</source>
+   <translation>Kehle am Taschenboden</translation>
+  </message>
+  <message>
+   <source>pocket length</source>
+   <translation>Länge der Tasche</translation>
+  </message>
+  <message>
+   <source>pocket wall</source>
+   <translation>Stirnwand bis zum Rand des Korpus</translation>
+  </message>
+  <message>
+   <source>pocket width end</source>
+   <translation>Breite der Tasche an der Stirnwand</translation>
+  </message>
+  <message>
+   <source>pocket width mouth</source>
+   <translation>Breite der Tasche an der Mündung</translation>
   </message>
   <message>
    <source>pocket: at {} mm from the end wall its floor lies {} mm below the body's back; make it shallower, or the body thicker.</source>
@@ -3022,6 +7599,14 @@
   <message>
    <source>pole tops above the mount at the lowest the hardware allows</source>
    <translation>Oberkanten der Polstücke über der Auflage, tiefste Stellung, die die Beschläge zulassen</translation>
+  </message>
+  <message>
+   <source>pressure</source>
+   <translation>Druck</translation>
+  </message>
+  <message>
+   <source>proving {} on solids</source>
+   <translation>{} wird an Volumenkörpern bewiesen</translation>
   </message>
   <message>
    <source>pull of all strings</source>
@@ -3056,12 +7641,28 @@
    <translation>Radius der gerundeten Außenkanten, Decke und Rückseite</translation>
   </message>
   <message>
+   <source>reading {}</source>
+   <translation>gelesen wird {}</translation>
+  </message>
+  <message>
    <source>recess</source>
    <translation>Vertiefung</translation>
   </message>
   <message>
+   <source>recess under the bridge</source>
+   <translation>Vertiefung unter der Brücke</translation>
+  </message>
+  <message>
+   <source>relative humidity</source>
+   <translation>relative Luftfeuchte</translation>
+  </message>
+  <message>
    <source>relief: largest depth of the crowns under the chord from fret 1 to the last</source>
    <translation>Halskrümmung: größte Tiefe der Bundkronen unter der Sehne von Bund 1 bis zum letzten</translation>
+  </message>
+  <message>
+   <source>report</source>
+   <translation>Bericht</translation>
   </message>
   <message>
    <source>room around a sunk fretboard</source>
@@ -3096,8 +7697,16 @@
    <translation>rundes Ende: Radius des Halsfußendes in der Draufsicht</translation>
   </message>
   <message>
+   <source>router stop {}</source>
+   <translation>Anschlag {}</translation>
+  </message>
+  <message>
    <source>router's stop {}</source>
-   <translation type="unfinished" />
+   <translation>Anschlag {} der Oberfräse</translation>
+  </message>
+  <message>
+   <source>routing template and set-up sheet</source>
+   <translation>Frässchablone und Einrichteblatt</translation>
   </message>
   <message>
    <source>rule along the centreline</source>
@@ -3128,6 +7737,18 @@
    <translation>Stellweg der Saitenreiter längs der Saiten</translation>
   </message>
   <message>
+   <source>saddles beyond their travel along the strings</source>
+   <translation>Saitenreiter jenseits ihres Stellwegs längs der Saiten</translation>
+  </message>
+  <message>
+   <source>saddles cannot go low enough</source>
+   <translation>Saitenreiter gehen nicht tief genug</translation>
+  </message>
+  <message>
+   <source>saddles cannot rise high enough</source>
+   <translation>Saitenreiter gehen nicht hoch genug</translation>
+  </message>
+  <message>
    <source>saddles go low enough</source>
    <translation>Saitenreiter gehen tief genug</translation>
   </message>
@@ -3138,6 +7759,10 @@
   <message>
    <source>saddles within their travel along the strings</source>
    <translation>Saitenreiter innerhalb ihres Stellwegs</translation>
+  </message>
+  <message>
+   <source>sample</source>
+   <translation>Messpunkt</translation>
   </message>
   <message>
    <source>sampled</source>
@@ -3180,6 +7805,10 @@
    <translation>Mensur der äußeren Basssaite</translation>
   </message>
   <message>
+   <source>screw</source>
+   <translation>Schraube</translation>
+  </message>
+  <message>
    <source>screw axis to heel edge in shank diameters, least</source>
    <translation>Schraubenachse zum Rand des Halsfußes in Schaftdurchmessern, mindestens</translation>
   </message>
@@ -3212,8 +7841,60 @@
    <translation>Schraube zum Kanal des Halsstabs, mindestens</translation>
   </message>
   <message>
+   <source>screw x</source>
+   <translation>Schraube x</translation>
+  </message>
+  <message>
+   <source>screw y</source>
+   <translation>Schraube y</translation>
+  </message>
+  <message>
+   <source>screws</source>
+   <translation>Schrauben</translation>
+  </message>
+  <message>
+   <source>screws body hole</source>
+   <translation>Korpuslöcher der Schrauben</translation>
+  </message>
+  <message>
+   <source>screws fixing</source>
+   <translation>Art der Schrauben</translation>
+  </message>
+  <message>
+   <source>screws head seat</source>
+   <translation>Sitz der Schraubenköpfe</translation>
+  </message>
+  <message>
+   <source>screws insert length</source>
+   <translation>Länge der Gewindeeinsätze</translation>
+  </message>
+  <message>
    <source>screws into the heel</source>
    <translation>Schrauben in den Halsfuß</translation>
+  </message>
+  <message>
+   <source>screws length</source>
+   <translation>Länge der Schrauben</translation>
+  </message>
+  <message>
+   <source>screws lengths stocked</source>
+   <translation>vorrätige Schraubenlängen</translation>
+  </message>
+  <message>
+   <source>screws of {} mm</source>
+   <translation>Schrauben von {} mm</translation>
+  </message>
+  <message>
+   <source>screws position error</source>
+   <translation>Lagefehler der Löcher</translation>
+  </message>
+  <message>
+   <source>screws shank</source>
+   <translation>Schaftdurchmesser der Schrauben</translation>
+  </message>
+  <message>
+   <source>screws threaded</source>
+   <translation>Gewindelänge der Schrauben</translation>
   </message>
   <message>
    <source>screws to the heel's edge in shank diameters</source>
@@ -3224,8 +7905,16 @@
    <translation>Schrauben zum Kanal des Halsstabs</translation>
   </message>
   <message>
+   <source>screws' grip</source>
+   <translation>Halt der Schrauben</translation>
+  </message>
+  <message>
    <source>screws' grip in shank diameters</source>
    <translation>Halt der Schrauben in Schaftdurchmessern</translation>
+  </message>
+  <message>
+   <source>seat end gap</source>
+   <translation>kleinster Stirnspalt beim Zusammenbau</translation>
   </message>
   <message>
    <source>section</source>
@@ -3246,6 +7935,10 @@
   <message>
    <source>shank (outer thread) diameter</source>
    <translation>Durchmesser des Schafts (Außengewinde)</translation>
+  </message>
+  <message>
+   <source>shank diameters</source>
+   <translation>Schaftdurchmesser</translation>
   </message>
   <message>
    <source>shape of the end wall in plan</source>
@@ -3272,6 +7965,38 @@
    <translation>Unterlage</translation>
   </message>
   <message>
+   <source>shim make</source>
+   <translation>Bauart der Unterlage</translation>
+  </message>
+  <message>
+   <source>shim mouth</source>
+   <translation>Unterlage an der Mündung</translation>
+  </message>
+  <message>
+   <source>shim strip</source>
+   <translation>Dicke des Unterlagestreifens</translation>
+  </message>
+  <message>
+   <source>shim strip edge</source>
+   <translation>Kante des Unterlagestreifens</translation>
+  </message>
+  <message>
+   <source>shim wall</source>
+   <translation>Unterlage an der Stirnwand</translation>
+  </message>
+  <message>
+   <source>shim's thickness at the end wall</source>
+   <translation>Dicke der Unterlage an der Stirnwand</translation>
+  </message>
+  <message>
+   <source>shim's thickness at wall and mouth</source>
+   <translation>Dicke der Unterlage an Stirnwand und Mündung</translation>
+  </message>
+  <message>
+   <source>shim, strip's thickness</source>
+   <translation>Unterlage, Dicke des Streifens</translation>
+  </message>
+  <message>
    <source>shim.strip_edge: {} mm reaches past the pocket's mouth at {} mm; make it smaller.</source>
    <translation>shim.strip_edge: {} mm reichen über die Mündung der Tasche bei {} mm hinaus; den Wert kleiner machen.</translation>
   </message>
@@ -3280,12 +8005,68 @@
    <translation>Unterlage: sie liegt nirgends unter dem Halsfuß; den Streifen breiter machen.</translation>
   </message>
   <message>
+   <source>shop general</source>
+   <translation>Allgemeintoleranz der Werkstatt</translation>
+  </message>
+  <message>
+   <source>shop spread</source>
+   <translation>Streuung der Werkstatt</translation>
+  </message>
+  <message>
+   <source>shop step angle</source>
+   <translation>Winkelschritt der Werkstatt</translation>
+  </message>
+  <message>
+   <source>shop step binding</source>
+   <translation>Schritt der Einfassung</translation>
+  </message>
+  <message>
+   <source>shop step depth</source>
+   <translation>Tiefenschritt der Werkstatt</translation>
+  </message>
+  <message>
+   <source>shop step fretboard</source>
+   <translation>Schritt der Griffbrettlänge</translation>
+  </message>
+  <message>
+   <source>shop step plate</source>
+   <translation>Schritt der Schlagbrettdicke</translation>
+  </message>
+  <message>
+   <source>shop step recess</source>
+   <translation>Schritt der Vertiefung</translation>
+  </message>
+  <message>
+   <source>shop step shim</source>
+   <translation>Schritt der Unterlagendicke</translation>
+  </message>
+  <message>
+   <source>shop stops</source>
+   <translation>Anschläge der Oberfräse</translation>
+  </message>
+  <message>
+   <source>shop swap</source>
+   <translation>Gewicht des Teiletauschs</translation>
+  </message>
+  <message>
+   <source>shorter fretboard</source>
+   <translation>kürzeres Griffbrett</translation>
+  </message>
+  <message>
+   <source>side</source>
+   <translation>Seite</translation>
+  </message>
+  <message>
    <source>side clearance through the year</source>
    <translation>Seitenspiel durch das Jahr</translation>
   </message>
   <message>
    <source>side clearance, bass</source>
    <translation>Seitenspiel, Bass</translation>
+  </message>
+  <message>
+   <source>side clearance, each side</source>
+   <translation>Seitenspiel, je Seite</translation>
   </message>
   <message>
    <source>side clearance, treble</source>
@@ -3344,8 +8125,20 @@
    <translation>gerade</translation>
   </message>
   <message>
+   <source>stock</source>
+   <translation>vorrätige Länge</translation>
+  </message>
+  <message>
+   <source>stop</source>
+   <translation>Anschlag</translation>
+  </message>
+  <message>
    <source>stopped while {}</source>
    <translation>angehalten bei: {}</translation>
+  </message>
+  <message>
+   <source>string</source>
+   <translation>Saite</translation>
   </message>
   <message>
    <source>string anchor above the mount; negative for strings through the body</source>
@@ -3380,12 +8173,72 @@
    <translation>Unterseite der Saite über der Auflage (schwebend: über der Grundplatte), Saitenreiter am tiefsten</translation>
   </message>
   <message>
+   <source>strings action bass</source>
+   <translation>Saitenlage, Bass</translation>
+  </message>
+  <message>
+   <source>strings action treble</source>
+   <translation>Saitenlage, Diskant</translation>
+  </message>
+  <message>
+   <source>strings compensation</source>
+   <translation>Kompensation der Saiten</translation>
+  </message>
+  <message>
+   <source>strings compensation bass</source>
+   <translation>Kompensation, Bass</translation>
+  </message>
+  <message>
+   <source>strings compensation treble</source>
+   <translation>Kompensation, Diskant</translation>
+  </message>
+  <message>
+   <source>strings count</source>
+   <translation>Zahl der Saiten</translation>
+  </message>
+  <message>
+   <source>strings hand</source>
+   <translation>Ort der Spielhand</translation>
+  </message>
+  <message>
+   <source>strings left handed</source>
+   <translation>linkshändig</translation>
+  </message>
+  <message>
+   <source>strings mass</source>
+   <translation>Masse der Saiten</translation>
+  </message>
+  <message>
    <source>strings mirrored for a left-handed player</source>
    <translation>Saiten gespiegelt für Linkshänder</translation>
   </message>
   <message>
+   <source>strings nut bass</source>
+   <translation>Saite über Bund 1, Bass</translation>
+  </message>
+  <message>
+   <source>strings nut treble</source>
+   <translation>Saite über Bund 1, Diskant</translation>
+  </message>
+  <message>
    <source>strings over the top under the hand</source>
    <translation>Saiten über der Decke unter der Hand</translation>
+  </message>
+  <message>
+   <source>strings pitch</source>
+   <translation>Stimmung der Saiten</translation>
+  </message>
+  <message>
+   <source>strings spread bridge</source>
+   <translation>Saitenspreizung an der Brücke</translation>
+  </message>
+  <message>
+   <source>strings spread nut</source>
+   <translation>Saitenspreizung am Sattel</translation>
+  </message>
+  <message>
+   <source>strings zero fret</source>
+   <translation>Nullbund</translation>
   </message>
   <message>
    <source>strings' force on the saddles</source>
@@ -3394,6 +8247,10 @@
   <message>
    <source>strip</source>
    <translation>Streifen</translation>
+  </message>
+  <message>
+   <source>strip's thickness</source>
+   <translation>Dicke des Streifens</translation>
   </message>
   <message>
    <source>strip: end wall to the strip's mouth-side edge</source>
@@ -3410,6 +8267,14 @@
   <message>
    <source>surround</source>
    <translation>ringsum</translation>
+  </message>
+  <message>
+   <source>temperature</source>
+   <translation>Temperatur</translation>
+  </message>
+  <message>
+   <source>text</source>
+   <translation>Text</translation>
   </message>
   <message>
    <source>the binding stands over neither top nor plate</source>
@@ -3436,8 +8301,28 @@
    <translation>die Brücke steht auf der Decke, auf dem Schlagbrett oder in einer Vertiefung</translation>
   </message>
   <message>
+   <source>the channel opens in the heel's end</source>
+   <translation>der Kanal öffnet sich am Ende des Halsfußes</translation>
+  </message>
+  <message>
+   <source>the channel stops before the heel's end</source>
+   <translation>der Kanal endet vor dem Ende des Halsfußes</translation>
+  </message>
+  <message>
    <source>the cover plate has no face that looks up</source>
    <translation>das Schlagbrett hat keine Fläche, die nach oben zeigt</translation>
+  </message>
+  <message>
+   <source>the crest of the fretboard's top ({})</source>
+   <translation>der Scheitel der Griffbrettoberseite ({})</translation>
+  </message>
+  <message>
+   <source>the crowns' feet</source>
+   <translation>die Füße der Kronen</translation>
+  </message>
+  <message>
+   <source>the crowns' feet, square to them</source>
+   <translation>die Füße der Kronen, rechtwinklig dazu</translation>
   </message>
   <message>
    <source>the cutaway does not reach beside the pocket</source>
@@ -3492,6 +8377,34 @@
    <translation>das Griffbrett steht dort weder über Decke noch Schlagbrett</translation>
   </message>
   <message>
+   <source>the fretboard's edges are not straight: they stray {} mm; measure its width at nut and end.</source>
+   <translation>die Kanten des Griffbretts sind nicht gerade: sie weichen um {} mm ab; seine Breite an Sattel und Ende messen.</translation>
+  </message>
+  <message>
+   <source>the fretboard's own bottom</source>
+   <translation>die eigene Unterseite des Griffbretts</translation>
+  </message>
+  <message>
+   <source>the fretboard's top is neither flat nor evenly round: it strays {} mm from the nearest shape; state neck.radius_nut and neck.radius_end.</source>
+   <translation>die Oberseite des Griffbretts ist weder eben noch gleichmäßig rund: sie weicht um {} mm von der nächsten Form ab; neck.radius_nut und neck.radius_end angeben.</translation>
+  </message>
+  <message>
+   <source>the fretboard's top is not parallel to the heel's bottom: it {} {}° toward the bridge, and a job knows parallel ones only.</source>
+   <translation>die Oberseite des Griffbretts liegt nicht parallel zur Unterseite des Halsfußes (Richtung {}, {}° zur Brücke hin), und ein Auftrag kennt nur parallele.</translation>
+  </message>
+  <message>
+   <source>the fretboard's top, a {}</source>
+   <translation>die Oberseite des Griffbretts: {}</translation>
+  </message>
+  <message>
+   <source>the fretboard's two edges in plan</source>
+   <translation>die beiden Kanten des Griffbretts in der Draufsicht</translation>
+  </message>
+  <message>
+   <source>the frets fan out, so each outer string has its own scale: state strings.spread_nut and strings.spread_bridge in the job.</source>
+   <translation>die Bünde fächern sich auf, jede äußere Saite hat also ihre eigene Mensur: strings.spread_nut und strings.spread_bridge im Auftrag angeben.</translation>
+  </message>
+  <message>
    <source>the gap map has {} rooms for {} by {} points.</source>
    <translation>die Spaltkarte hat {} Werte für {} mal {} Punkte.</translation>
   </message>
@@ -3516,8 +8429,28 @@
    <translation>der Halsfuß hat keine senkrechten Seiten</translation>
   </message>
   <message>
+   <source>the heel is only {} mm thick up to what looks like the fretboard's top: is the fretboard missing from the file?</source>
+   <translation>der Halsfuß ist bis zu dem, was wie die Griffbrettoberseite aussieht, nur {} mm dick: fehlt das Griffbrett in der Datei?</translation>
+  </message>
+  <message>
    <source>the heel's bottom does not lie over the pocket's floor</source>
    <translation>die Unterseite des Halsfußes liegt nicht über dem Boden der Tasche</translation>
+  </message>
+  <message>
+   <source>the heel's bottom edges are broken unevenly, by {} to {} mm; state neck.heel_edge.</source>
+   <translation>die unteren Kanten des Halsfußes sind ungleich gebrochen, um {} bis {} mm; neck.heel_edge angeben.</translation>
+  </message>
+  <message>
+   <source>the heel's bottom is not flat: it strays {} mm from a plane; is that the heel's bottom?</source>
+   <translation>die Unterseite des Halsfußes ist nicht eben: sie weicht um {} mm von einer Ebene ab; ist das die Unterseite des Halsfußes?</translation>
+  </message>
+  <message>
+   <source>the heel's bottom reaches its walls</source>
+   <translation>die Unterseite des Halsfußes reicht bis zu seinen Wänden</translation>
+  </message>
+  <message>
+   <source>the heel's bottom within its walls</source>
+   <translation>die Unterseite des Halsfußes zwischen seinen Wänden</translation>
   </message>
   <message>
    <source>the heel's end does not reach up to the top</source>
@@ -3532,6 +8465,38 @@
    <translation>das Ende des Halsfußes steht nicht in der Tasche</translation>
   </message>
   <message>
+   <source>the heel's end is no arc: it strays {} mm from a circle; is that the heel's end?</source>
+   <translation>das Ende des Halsfußes ist kein Bogen: es weicht um {} mm von einem Kreis ab; ist das das Ende des Halsfußes?</translation>
+  </message>
+  <message>
+   <source>the heel's end is not square to the centreline: one corner lies {} mm before the other; is that the heel's end?</source>
+   <translation>das Ende des Halsfußes steht nicht rechtwinklig zur Mittellinie: eine Ecke liegt {} mm vor der anderen; ist das das Ende des Halsfußes?</translation>
+  </message>
+  <message>
+   <source>the heel's end wall in plan</source>
+   <translation>die Stirn des Halsfußes in der Draufsicht</translation>
+  </message>
+  <message>
+   <source>the heel's middle lies {} mm beside the fretboard's centreline at its end and {} mm 70 mm before it; which of the two does the pocket follow?</source>
+   <translation>die Mitte des Halsfußes liegt an seinem Ende {} mm neben der Mittellinie des Griffbretts, 70 mm davor {} mm; welcher der beiden folgt die Tasche?</translation>
+  </message>
+  <message>
+   <source>the heel's sides carried on to its end</source>
+   <translation>die Seiten des Halsfußes, bis zu seinem Ende verlängert</translation>
+  </message>
+  <message>
+   <source>the heel's sides meet its end in corners</source>
+   <translation>die Seiten des Halsfußes treffen sein Ende in Ecken</translation>
+  </message>
+  <message>
+   <source>the heel's sides {} mm before its end</source>
+   <translation>die Seiten des Halsfußes {} mm vor seinem Ende</translation>
+  </message>
+  <message>
+   <source>the heel's two corners differ or are no arcs; state the radius that the pocket must take.</source>
+   <translation>die beiden Ecken des Halsfußes sind verschieden oder keine Bögen; den Radius angeben, den die Tasche aufnehmen muss.</translation>
+  </message>
+  <message>
    <source>the joint has no cover plate: a window over its thickness says nothing.</source>
    <translation>die Verbindung hat kein Schlagbrett: ein Fenster über dessen Dicke sagt nichts.</translation>
   </message>
@@ -3544,8 +8509,24 @@
    <translation>der Geometriekern ergab keine Dreiecke für Fläche {}</translation>
   </message>
   <message>
+   <source>the last fret to the fretboard's end</source>
+   <translation>der letzte Bund bis zum Griffbrettende</translation>
+  </message>
+  <message>
+   <source>the level face under the overhang</source>
+   <translation>die ebene Fläche unter dem Überstand</translation>
+  </message>
+  <message>
+   <source>the level on which the heel's sides end</source>
+   <translation>die Höhe, auf der die Seiten des Halsfußes enden</translation>
+  </message>
+  <message>
    <source>the limits of {} are a table of {}; write "±0.1 mm" or {limits = "±0.1 mm", spread = "normal"}.</source>
    <translation>die Grenzen von {} sind eine Tabelle mit {}; "±0.1 mm" oder {limits = "±0.1 mm", spread = "normal"} schreiben.</translation>
+  </message>
+  <message>
+   <source>the longer scale is the bass side's</source>
+   <translation>die längere Mensur gehört zur Bassseite</translation>
   </message>
   <message>
    <source>the neck has no truss rod</source>
@@ -3556,12 +8537,36 @@
    <translation>der Hals wird von Holzschrauben gehalten</translation>
   </message>
   <message>
+   <source>the nut's front face and the frets disagree by {} mm about where the scale begins.</source>
+   <translation>Vorderkante des Sattels und Bünde sind um {} mm uneins, wo die Mensur beginnt.</translation>
+  </message>
+  <message>
+   <source>the other is met</source>
+   <translation>die andere erfüllt ist</translation>
+  </message>
+  <message>
+   <source>the others are met</source>
+   <translation>die anderen erfüllt sind</translation>
+  </message>
+  <message>
    <source>the overhang does not interfere</source>
    <translation>der Überstand stößt nicht an</translation>
   </message>
   <message>
    <source>the overhang does not reach the plate</source>
    <translation>der Überstand reicht nicht bis zum Schlagbrett</translation>
+  </message>
+  <message>
+   <source>the overhang has no level underside; measure it by caliper.</source>
+   <translation>der Überstand hat keine ebene Unterseite; sie mit dem Messschieber messen.</translation>
+  </message>
+  <message>
+   <source>the overhang's underside has several levels, {} and {} mm above the heel's bottom; which one is it?</source>
+   <translation>die Unterseite des Überstands hat mehrere Höhen, {} und {} mm über der Unterseite des Halsfußes; welche ist es?</translation>
+  </message>
+  <message>
+   <source>the overhang's underside is not parallel to the heel's bottom: it rises or falls {} mm.</source>
+   <translation>die Unterseite des Überstands liegt nicht parallel zur Unterseite des Halsfußes: sie steigt oder fällt um {} mm.</translation>
   </message>
   <message>
    <source>the owner's room</source>
@@ -3596,12 +8601,24 @@
    <translation>der Bereich von {} von {} bis {} {} ist leer oder liegt außerhalb des Erlaubten; den kleineren Wert zuerst angeben.</translation>
   </message>
   <message>
+   <source>the round channel's axis</source>
+   <translation>die Achse des runden Kanals</translation>
+  </message>
+  <message>
+   <source>the round end's middle lies {} mm beside the centreline; which of the two is right?</source>
+   <translation>die Mitte des runden Endes liegt {} mm neben der Mittellinie; was von beiden ist richtig?</translation>
+  </message>
+  <message>
    <source>the saddles are set one by one</source>
    <translation>die Saitenreiter werden einzeln eingestellt</translation>
   </message>
   <message>
    <source>the strings rest on a fret at the nut</source>
    <translation>die Saiten liegen am Sattel auf einem Bund auf</translation>
+  </message>
+  <message>
+   <source>the strips that hang along the overhang's edges</source>
+   <translation>die Streifen, die an den Kanten des Überstands hängen</translation>
   </message>
   <message>
    <source>the table of ISO 2768-1 gives no {} of {} {} in class {}</source>
@@ -3628,6 +8645,10 @@
    <translation>es fehlt: {}</translation>
   </message>
   <message>
+   <source>thickness of a flat shim</source>
+   <translation>Dicke einer ebenen Unterlage</translation>
+  </message>
+  <message>
    <source>thickness of the body, back to top, at the pocket's end wall</source>
    <translation>Dicke des Korpus, Rückseite bis Decke, an der Stirnwand der Tasche</translation>
   </message>
@@ -3642,6 +8663,10 @@
   <message>
    <source>thickness of the neck's shaft, fretboard included, beyond the heel</source>
    <translation>Dicke des Halses mit Griffbrett jenseits des Halsfußes</translation>
+  </message>
+  <message>
+   <source>thinner plate</source>
+   <translation>dünneres Schlagbrett</translation>
   </message>
   <message>
    <source>this picture is no PNG</source>
@@ -3696,12 +8721,20 @@
    <translation>berührt, ansehen</translation>
   </message>
   <message>
+   <source>touching</source>
+   <translation>berühren</translation>
+  </message>
+  <message>
    <source>treble side</source>
    <translation>Diskantseite</translation>
   </message>
   <message>
    <source>triangular</source>
    <translation>dreieckig</translation>
+  </message>
+  <message>
+   <source>tried</source>
+   <translation>versucht</translation>
   </message>
   <message>
    <source>two options are called {}; rename one of them.</source>
@@ -3724,16 +8757,48 @@
    <translation>einen Dezimalpunkt verwenden und {}</translation>
   </message>
   <message>
+   <source>usual pocket, 5/8 in</source>
+   <translation>übliche Tasche, 5/8 in</translation>
+  </message>
+  <message>
    <source>values measured after routing</source>
    <translation>nach dem Fräsen gemessenen Werten</translation>
+  </message>
+  <message>
+   <source>verdict</source>
+   <translation>Ergebnis</translation>
   </message>
   <message>
    <source>waits for solids</source>
    <translation>wartet auf Volumenkörper</translation>
   </message>
   <message>
+   <source>wanted: at least {}</source>
+   <translation>gewünscht: mindestens {}</translation>
+  </message>
+  <message>
+   <source>wanted: at most {}</source>
+   <translation>gewünscht: höchstens {}</translation>
+  </message>
+  <message>
+   <source>wanted: {} to {}</source>
+   <translation>gewünscht: {} bis {}</translation>
+  </message>
+  <message>
    <source>wedge</source>
    <translation>Keil</translation>
+  </message>
+  <message>
+   <source>wedge, thick at the end wall</source>
+   <translation>Keil, dick an der Stirnwand</translation>
+  </message>
+  <message>
+   <source>what comes out</source>
+   <translation>was herauskommt</translation>
+  </message>
+  <message>
+   <source>what is stated</source>
+   <translation>was angegeben ist</translation>
   </message>
   <message>
    <source>what its height is set from: top, cover plate or cavity floor</source>
@@ -3748,12 +8813,24 @@
    <translation>wie die Werkstatt diese Verbindung nennt</translation>
   </message>
   <message>
+   <source>when cut</source>
+   <translation>beim Fräsen</translation>
+  </message>
+  <message>
+   <source>where every demand holds</source>
+   <translation>wo jede Forderung erfüllt ist</translation>
+  </message>
+  <message>
    <source>where the outline comes from: this workbench, points, a file, or a section of a solid</source>
    <translation>woher der Umriss kommt: aus dieser Arbeitsumgebung, aus Punkten, einer Datei oder dem Schnitt eines Volumenkörpers</translation>
   </message>
   <message>
    <source>where the truss rod is adjusted</source>
    <translation>wo der Halsstab eingestellt wird</translation>
+  </message>
+  <message>
+   <source>whole number</source>
+   <translation>ganze Zahl</translation>
   </message>
   <message>
    <source>width of the binding along each edge; 0 for none</source>
@@ -3766,6 +8843,10 @@
   <message>
    <source>width of the fret crowns</source>
    <translation>Breite der Bundkronen</translation>
+  </message>
+  <message>
+   <source>width of the hanging strips</source>
+   <translation>Breite der hängenden Streifen</translation>
   </message>
   <message>
    <source>width of the neck plate</source>
@@ -3796,6 +8877,14 @@
    <translation>Ausziehwiderstand nach Handbuch, geteilt durch diesen Wert</translation>
   </message>
   <message>
+   <source>within the window</source>
+   <translation>innerhalb des Fensters</translation>
+  </message>
+  <message>
+   <source>wood and fretboard are solids of their own</source>
+   <translation>Holz und Griffbrett sind je eigene Volumenkörper</translation>
+  </message>
+  <message>
    <source>wood between old and new pilot holes</source>
    <translation>Holz zwischen alten und neuen Vorbohrungen</translation>
   </message>
@@ -3810,6 +8899,26 @@
   <message>
    <source>wood between pocket and cutaway, treble</source>
    <translation>Holz zwischen Tasche und Cutaway, Diskant</translation>
+  </message>
+  <message>
+   <source>wood body</source>
+   <translation>Holz des Korpus</translation>
+  </message>
+  <message>
+   <source>wood body ring</source>
+   <translation>Jahresringe des Korpus</translation>
+  </message>
+  <message>
+   <source>wood moisture cut</source>
+   <translation>Holzfeuchte beim Fräsen</translation>
+  </message>
+  <message>
+   <source>wood neck</source>
+   <translation>Holz des Halses</translation>
+  </message>
+  <message>
+   <source>wood neck ring</source>
+   <translation>Jahresringe des Halses</translation>
   </message>
   <message>
    <source>wood of the body, as named in the table of woods</source>
@@ -3836,12 +8945,84 @@
    <translation>ohne Angabe aus anderen Parametern berechnet</translation>
   </message>
   <message>
+   <source>worst</source>
+   <translation>Grenzfall</translation>
+  </message>
+  <message>
+   <source>worst:  the same with every dimension at its worse limit at once</source>
+   <translation>Grenzfall: dasselbe, wenn jedes Maß zugleich an seiner schlechteren Grenze liegt</translation>
+  </message>
+  <message>
    <source>worth a look</source>
    <translation>ansehen</translation>
   </message>
   <message>
+   <source>write a choice such as "round"</source>
+   <translation>eine Auswahl wie "round" schreiben</translation>
+  </message>
+  <message>
+   <source>write a force such as 75 N or 17 lbf</source>
+   <translation>eine Kraft wie 75 N oder 17 lbf schreiben</translation>
+  </message>
+  <message>
+   <source>write a frequency such as 82.41 Hz</source>
+   <translation>eine Frequenz wie 82.41 Hz schreiben</translation>
+  </message>
+  <message>
+   <source>write a length such as 15.875 mm or 5/8 in</source>
+   <translation>eine Länge wie 15.875 mm oder 5/8 in schreiben</translation>
+  </message>
+  <message>
+   <source>write a list of points such as [[0, 0], [80, 0], [80, 60]]</source>
+   <translation>eine Liste von Punkten wie [[0, 0], [80, 0], [80, 60]] schreiben</translation>
+  </message>
+  <message>
+   <source>write a mass per length such as 0.4 g/m</source>
+   <translation>eine Masse je Länge wie 0.4 g/m schreiben</translation>
+  </message>
+  <message>
+   <source>write a moisture content such as 8 %</source>
+   <translation>eine Holzfeuchte wie 8 % schreiben</translation>
+  </message>
+  <message>
+   <source>write a number without a unit such as 1.5</source>
+   <translation>eine Zahl ohne Einheit wie 1.5 schreiben</translation>
+  </message>
+  <message>
    <source>write a pair such as [80, 60]</source>
    <translation>ein Paar wie [80, 60] schreiben</translation>
+  </message>
+  <message>
+   <source>write a path of a file such as "outline.dxf"</source>
+   <translation>den Pfad einer Datei wie "outline.dxf" schreiben</translation>
+  </message>
+  <message>
+   <source>write a pressure such as 101.3 kPa</source>
+   <translation>einen Druck wie 101.3 kPa schreiben</translation>
+  </message>
+  <message>
+   <source>write a relative humidity such as 45 %</source>
+   <translation>eine relative Luftfeuchte wie 45 % schreiben</translation>
+  </message>
+  <message>
+   <source>write a temperature such as 20 °C or 68 °F</source>
+   <translation>eine Temperatur wie 20 °C oder 68 °F schreiben</translation>
+  </message>
+  <message>
+   <source>write a text such as "walnut body"</source>
+   <translation>einen Text wie "walnut body" schreiben</translation>
+  </message>
+  <message>
+   <source>write a whole number such as 21</source>
+   <translation>eine ganze Zahl wie 21 schreiben</translation>
+  </message>
+  <message>
+   <source>write a yes-or-no value such as true or false</source>
+   <translation>einen Ja-Nein-Wert wie true oder false schreiben</translation>
+  </message>
+  <message>
+   <source>write an angle such as 1.5 deg or 1°30'</source>
+   <translation>einen Winkel wie 1.5 deg oder 1°30' schreiben</translation>
   </message>
   <message>
    <source>write at most {}</source>
@@ -3860,6 +9041,10 @@
    <translation>drei oder mehr Punkte schreiben</translation>
   </message>
   <message>
+   <source>write {}</source>
+   <translation>{} schreiben</translation>
+  </message>
+  <message>
    <source>x of an old pilot hole in the heel, from the heel end (neck frame, negative)</source>
    <translation>x einer alten Vorbohrung im Halsfuß, ab Ende des Halsfußes (Koordinatensystem des Halses, negativ)</translation>
   </message>
@@ -3872,8 +9057,16 @@
    <translation>ja</translation>
   </message>
   <message>
+   <source>yes-or-no value</source>
+   <translation>Ja-Nein-Wert</translation>
+  </message>
+  <message>
    <source>{} (the shop's)</source>
    <translation>{} (die der Werkstatt)</translation>
+  </message>
+  <message>
+   <source>{} at best where {}</source>
+   <translation>bestenfalls {}, wo {}</translation>
   </message>
   <message>
    <source>{} cannot be picked; {} can.</source>
@@ -3900,6 +9093,10 @@
    <translation>{} ließ sich nicht schreiben; einen anderen Ordner wählen.</translation>
   </message>
   <message>
+   <source>{} deep</source>
+   <translation>{} tief</translation>
+  </message>
+  <message>
    <source>{} deep, at x {} and y {} from the middle of the heel's end.</source>
    <translation>{} tief, bei x {} und y {} ab Mitte des Halsfußendes.</translation>
   </message>
@@ -3914,6 +9111,10 @@
   <message>
    <source>{} faces could be the pocket's floor; {}.</source>
    <translation>{} Flächen könnten der Boden der Tasche sein; {}.</translation>
+  </message>
+  <message>
+   <source>{} from {} to ±{}: {} fail</source>
+   <translation>{} von {} auf ±{}: {} versagen</translation>
   </message>
   <message>
    <source>{} has no cylinder to be its shank</source>
@@ -3954,6 +9155,10 @@
   <message>
    <source>{} holds the joint itself; pick the solid within it, or take the joint out of it.</source>
    <translation>{} enthält die Verbindung selbst; den Volumenkörper darin wählen, oder die Verbindung herausnehmen.</translation>
+  </message>
+  <message>
+   <source>{} in {} to {} in {}</source>
+   <translation>{} im {} bis {} im {}</translation>
   </message>
   <message>
    <source>{} is NeckFit's own; adopt a solid of yours.</source>
@@ -4048,12 +9253,28 @@
    <translation>{} ist {}, keine Tabelle; [{}] darüber schreiben.</translation>
   </message>
   <message>
+   <source>{} more</source>
+   <translation>{} weitere</translation>
+  </message>
+  <message>
+   <source>{} more: outside this view, or no room</source>
+   <translation>{} weitere: außerhalb dieser Ansicht, oder kein Platz</translation>
+  </message>
+  <message>
    <source>{} names {}, which the table of woods does not have ({})</source>
    <translation>{} nennt {}, was die Tabelle der Hölzer nicht enthält ({})</translation>
   </message>
   <message>
    <source>{} nests its tables or lists too deeply; make them flat.</source>
    <translation>{} verschachtelt seine Tabellen oder Listen zu tief; sie flach machen.</translation>
+  </message>
+  <message>
+   <source>{} of joints fail</source>
+   <translation>{} der Verbindungen versagen</translation>
+  </message>
+  <message>
+   <source>{} of joints fail (95 % confidence: {} to {}; {} draws, seed {})</source>
+   <translation>{} der Verbindungen versagen (95 % Vertrauensbereich: {} bis {}; {} Ziehungen, Startzahl {})</translation>
   </message>
   <message>
    <source>{} of option {} is no list of parameters; write it as ["neck.overhang"].</source>
@@ -4064,8 +9285,24 @@
    <translation>{} der Variante {} nennt {}, keinen Parameter{}; den Namen berichtigen.</translation>
   </message>
   <message>
+   <source>{} of {} joints drawn</source>
+   <translation>{} von {} Verbindungen gezogen</translation>
+  </message>
+  <message>
    <source>{} options are too many; state at most {}.</source>
    <translation>{} Varianten sind zu viele; höchstens {} angeben.</translation>
+  </message>
+  <message>
+   <source>{} or {}</source>
+   <translation>{} oder {}</translation>
+  </message>
+  <message>
+   <source>{} over</source>
+   <translation>{} zu viel</translation>
+  </message>
+  <message>
+   <source>{} pickup</source>
+   <translation>{} Tonabnehmer</translation>
   </message>
   <message>
    <source>{} questions are open</source>
@@ -4076,8 +9313,20 @@
    <translation>{} zu wenig</translation>
   </message>
   <message>
+   <source>{} through the year</source>
+   <translation>{} durch das Jahr</translation>
+  </message>
+  <message>
    <source>{} to spare</source>
    <translation>{} Luft</translation>
+  </message>
+  <message>
+   <source>{} to {}</source>
+   <translation>{} bis {}</translation>
+  </message>
+  <message>
+   <source>{} values, {} to {}</source>
+   <translation>{} Werte, {} bis {}</translation>
   </message>
   <message>
    <source>{} was made by a newer NeckFit (schema {}, this one knows up to {}); update NeckFit.</source>
@@ -4206,6 +9455,10 @@
   <message>
    <source>{}: it holds no outline; draw one closed outline.</source>
    <translation>{}: enthält keinen Umriss; einen geschlossenen Umriss zeichnen.</translation>
+  </message>
+  <message>
+   <source>{}: its end</source>
+   <translation>{}: sein Ende</translation>
   </message>
   <message>
    <source>{}: its mesh is open or its sides contradict each other along {} edges; close it in the program it comes from.</source>
@@ -4468,10 +9721,6 @@
    <translation>{}: {} {} ist falsch; verlangt ist {}, etwa {}.</translation>
   </message>
   <message>
-   <source>{}: {}.</source>
-   <translation>{}: {}.</translation>
-  </message>
-  <message>
    <source>{}: {}: pick faces of this neck, numbered 1 to {}.</source>
    <translation>{}: {}: Flächen dieses Halses wählen, nummeriert 1 bis {}.</translation>
   </message>
@@ -4482,6 +9731,10 @@
   <message>
    <source>{}: {}; name one of these.</source>
    <translation>{}: {}; eines davon nennen.</translation>
+  </message>
+  <message>
+   <source>{}; state neck.scale, neck.frets and neck.nut_to_heel.</source>
+   <translation>{}; neck.scale, neck.frets und neck.nut_to_heel angeben.</translation>
   </message>
  </context>
  <context>
@@ -4551,6 +9804,17 @@
   </message>
  </context>
  <context>
+  <name>NeckFit_LetGo</name>
+  <message>
+   <source>&amp;Let go of a solid</source>
+   <translation>Volumenkörper los&amp;lassen</translation>
+  </message>
+  <message>
+   <source>Take an adopted solid out of the joint and show it again; what was measured stays stated</source>
+   <translation>Einen übernommenen Volumenkörper aus der Verbindung nehmen und wieder zeigen; was gemessen wurde, bleibt angegeben</translation>
+  </message>
+ </context>
+ <context>
   <name>NeckFit_Mend</name>
   <message>
    <source>Tell which demands exclude one another, and the smallest changes that free the joint</source>
@@ -4576,7 +9840,7 @@
   <name>NeckFit_Next</name>
   <message>
    <source>Ne&amp;xt finding</source>
-   <translation>Nä&amp;chster Befund</translation>
+   <translation>N&amp;ächster Befund</translation>
   </message>
   <message>
    <source>Select the next finding that has a label, worst first, and bring its place into view</source>
@@ -4587,7 +9851,7 @@
   <name>NeckFit_OpenJob</name>
   <message>
    <source>&amp;Open job file…</source>
-   <translation>Auftragsdatei ö&amp;ffnen…</translation>
+   <translation>Auftragsdatei &amp;öffnen…</translation>
   </message>
   <message>
    <source>Add the joint that a job file (TOML) states to this document</source>
@@ -4631,7 +9895,7 @@
   <name>NeckFit_Reattach</name>
   <message>
    <source>&amp;Bring lost objects back to life</source>
-   <translation>Ver&amp;lorene Objekte wiederbeleben</translation>
+   <translation>Verlorene Ob&amp;jekte wiederbeleben</translation>
   </message>
   <message>
    <source>Give their behaviour back to objects that were saved where NeckFit was not installed</source>
@@ -4668,7 +9932,84 @@
   </message>
   <message>
    <source>Through the &amp;year…</source>
-   <translation>Durch das &amp;Jahr…</translation>
+   <translation>&amp;Quer durch das Jahr…</translation>
+  </message>
+ </context>
+ <context>
+  <name>NeckFit_ShowDoubts</name>
+  <message>
+   <source>Show &amp;doubts</source>
+   <translation>Un&amp;klares zeigen</translation>
+  </message>
+  <message>
+   <source>Show or hide what could not be checked</source>
+   <translation>Zeigen oder verbergen, was nicht zu prüfen war</translation>
+  </message>
+ </context>
+ <context>
+  <name>NeckFit_ShowFits</name>
+  <message>
+   <source>Show or hide what fits</source>
+   <translation>Zeigen oder verbergen, was passt</translation>
+  </message>
+  <message>
+   <source>Show what &amp;fits</source>
+   <translation>Passen&amp;des zeigen</translation>
+  </message>
+ </context>
+ <context>
+  <name>NeckFit_ShowGapMap</name>
+  <message>
+   <source>Colour the overhang by the room below it</source>
+   <translation>Den Überstand nach der Luft darunter einfärben</translation>
+  </message>
+  <message>
+   <source>Show the gap &amp;map</source>
+   <translation>Spaltkarte in &amp;Farben zeigen</translation>
+  </message>
+ </context>
+ <context>
+  <name>NeckFit_ShowGaps</name>
+  <message>
+   <source>Show &amp;gaps</source>
+   <translation>Spalte &amp;und Fehlmaße zeigen</translation>
+  </message>
+  <message>
+   <source>Show or hide gaps and other figures that miss their limits</source>
+   <translation>Spalte und andere Werte außerhalb ihrer Grenzen zeigen oder verbergen</translation>
+  </message>
+ </context>
+ <context>
+  <name>NeckFit_ShowInformation</name>
+  <message>
+   <source>Show or hide plain information</source>
+   <translation>Reine Auskünfte zeigen oder verbergen</translation>
+  </message>
+  <message>
+   <source>Show plain info&amp;rmation</source>
+   <translation>Einfa&amp;che Auskünfte zeigen</translation>
+  </message>
+ </context>
+ <context>
+  <name>NeckFit_ShowInterference</name>
+  <message>
+   <source>Show or hide what interferes</source>
+   <translation>Zeigen oder verbergen, was anstößt</translation>
+  </message>
+  <message>
+   <source>Show what &amp;interferes</source>
+   <translation>Ansto&amp;ßendes zeigen</translation>
+  </message>
+ </context>
+ <context>
+  <name>NeckFit_ShowTouching</name>
+  <message>
+   <source>Show or hide what touches or is worth a look</source>
+   <translation>Zeigen oder verbergen, was berührt oder anzusehen ist</translation>
+  </message>
+  <message>
+   <source>Show what to&amp;uches</source>
+   <translation>Ber&amp;ührendes zeigen</translation>
   </message>
  </context>
  <context>

@@ -1,29 +1,88 @@
-"""Run within FreeCAD's screen: the language is switched to German and back."""
+"""Run within FreeCAD's screen: the language is switched to German and back, with panels open."""
 
+from pathlib import Path
+
+import FreeCAD
 import FreeCADGui
-from commands_hand import action, make_ready, pump
+from commands_hand import action, make_ready, pump, window
+from language_hand import Place, in_editor, picture, switched, texts
 
 
 def main():
+    """What each place says in English, in German, and in English again."""
     make_ready()
-    told = {"before": seen()}
-    FreeCADGui.setLocale("German")
-    pump()
-    told["german"] = seen()
-    FreeCADGui.setLocale("English")
-    pump()
-    told["after"] = seen()
+    document, joint = made()
+    told = {"words": switched(words)}
+    told["labels"] = switched(lambda: labels(document))
+    told["editor"] = switched(lambda: in_editor(joint.Pocket))
+    for name, place in places(joint):
+        with place as widget:
+            told[name] = switched(lambda widget=widget: texts(widget))
     return told
 
 
-def seen():
+def made():
+    """The sample joint, checked, deeper than it should be, and changed since."""
+    from freecad_neckfit import __file__ as package
+    from freecad_neckfit.features.run_check import check
+    from freecad_neckfit.features.transfer import joint_from_file
+    from freecad_neckfit.gui.views.look import look_at
+
+    document = FreeCAD.newDocument("Spoken")
+    document.UndoMode = 1
+    joint = joint_from_file(document, Path(package).parents[1] / "samples" / "joint.toml")
+    joint.Pocket.Depth = 17.3
+    document.recompute()
+    found = check(joint)
+    found.ShowGapMap = True
+    document.recompute()
+    joint.Pocket.Depth = 17.2
+    document.recompute()
+    look_at(joint)
+    return document, joint
+
+
+def words():
+    """A command, a state and a sentence."""
     from freecad_neckfit.gui.sentences import say
     from freecad_neckfit.gui.translate import tr
 
-    command = action("NeckFit_Check")
+    found = action("NeckFit_Check")
     return {
-        "menu": command.text(),
-        "tip": command.toolTip(),
+        "menu": found.text(),
+        "tip": found.toolTip(),
+        "toggle": action("NeckFit_ShowFits").text(),
         "state": tr("does not fit"),
         "sentence": say("Drill the body's holes wider by 0.2 mm."),
+        "refusal": say('joint.toml: pocket.depth: "15" has a decimal comma; write 15.5.'),
     }
+
+
+def labels(document):
+    """What the 3D view's own nodes say."""
+    pump(200)
+    picture(window(), "labels")
+    scene = document.Check.ViewObject.Proxy.scene
+    told = [*scene.head.text.splitlines(), *scene.bar.text.splitlines()]
+    return told + [line for seen in scene.labels().values() for line in seen.text.splitlines()]
+
+
+def places(joint):
+    from freecad_neckfit.gui.panels import adopt, fit
+    from freecad_neckfit.gui.preferences_page import PreferencesPage
+
+    def end(panel):
+        panel.reject()
+        FreeCADGui.Control.closeDialog()
+
+    def page():
+        made = PreferencesPage()
+        made.form.setParent(window(), made.form.windowFlags())
+        made.form.setGeometry(300, 200, 520, 260)
+        made.form.show()
+        made.form.raise_()
+        return made
+
+    yield "fit", Place(lambda: fit.open_panel(joint), end)
+    yield "adopt", Place(lambda: adopt.open_panel(joint), end)
+    yield "preferences", Place(page, lambda made: made.form.deleteLater())

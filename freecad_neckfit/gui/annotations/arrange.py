@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from typing import Any
 
 from ...job.quantity import Units
+from ..translate import tr
 from .arrows import Arrow
-from .gap_map import TITLE, GapField, swatches
+from .gap_map import GapField, swatches, title
 from .label import Label
 from .layout import Box, Page, Wanted, spread
 from .notes import Note, is_finite
@@ -20,7 +21,6 @@ MARGIN, SPACING, REACH = 10.0, 6.0, 70.0
 """Page margin, room between labels, and from points to labels [pixel at scale 1]."""
 NEAR = 14.0
 """Arrows closer than this [pixel at scale 1] would blur."""
-MORE = "00 more: outside this view, or no room"
 Corners = Sequence[tuple[float, float, float]]
 """Corners of something in the body frame [mm]."""
 
@@ -39,9 +39,10 @@ class Arrangement:
         ``hidden``: how many findings found no room, which a last line tells.
         """
         margin, high = MARGIN * self.scale, self.sight.size[1]
-        more = (f"{hidden} more: outside this view, or no room",) if hidden else ()
+        words = tr("{} more: outside this view, or no room")
+        more = (words.format(hidden),) if hidden else ()
         # Room for the last line is kept from the start: labels need not make way for it later.
-        fullest = headline_picture((*lines, MORE), scale=self.scale, stale=stale)
+        fullest = headline_picture((*lines, words.format("00")), scale=self.scale, stale=stale)
         picture = headline_picture((*lines, *more), scale=self.scale, stale=stale)
         panel.write((*lines, *more), picture)
         panel.place(
@@ -57,8 +58,8 @@ class Arrangement:
             panel.hide()
             return []
         margin = MARGIN * self.scale
-        picture = scale_picture(TITLE, tuple(colours), scale=self.scale)
-        panel.write([TITLE, *(text for _, text, _ in colours)], picture)
+        picture = scale_picture(title(), tuple(colours), scale=self.scale)
+        panel.write([title(), *(text for _, text, _ in colours)], picture)
         box = Box(margin, margin, picture.width, picture.height)
         panel.place(self.sight, box)
         return [box]

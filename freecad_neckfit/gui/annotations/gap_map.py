@@ -13,10 +13,9 @@ from pivy import coin
 from ...job.arrays import FloatArray
 from ...job.quantity import Units
 from ...job.show import compact_length
+from ..translate import tr
 from . import nodes
 from .palette import VERMILLION, Colour, gap_colour
-
-TITLE = "room under the overhang"
 
 
 @dataclass(frozen=True)
@@ -75,6 +74,11 @@ def _step(along: FloatArray) -> float:
     return float(along[1] - along[0]) if len(along) > 1 else 1.0
 
 
+def title() -> str:
+    """What the bar's colours mean."""
+    return tr("room under the overhang")
+
+
 def swatches(field: GapField, *, units: Units) -> list[tuple[Colour, str, bool]]:
     """The bar from the top down: (colour, text, hatched)."""
     widest = field.widest
@@ -85,7 +89,7 @@ def swatches(field: GapField, *, units: Units) -> list[tuple[Colour, str, bool]]
     ]
     if field.narrowest < 0:
         deepest = compact_length(-field.narrowest, units=units)
-        bar.append((VERMILLION, f"interferes, up to {deepest}", True))
+        bar.append((VERMILLION, tr("interferes, up to {}").format(deepest), True))
     return bar
 
 

@@ -10,12 +10,12 @@ from typing import Any
 from ...job.quantity import Kind, Units
 from ...job.show import compact_length, show_length, show_value
 from ...run.finding import Finding, State
+from ..translate import tr
 
 Place = tuple[float, float, float]
 
 NOTHING = 1e-6
 """A room [mm] of a float's last digits is none."""
-OUT_OF_DATE = "out of date"
 DOUBTFUL = (State.UNKNOWN, State.DISAGREES)
 SHOWN_AT_FIRST = frozenset(State) - {State.FITS, State.TELLS, State.ABSENT}
 """States that matter: unmet, doubtful, touching, worth a look."""
@@ -25,7 +25,7 @@ _KINDS = {kind.unit: kind for kind in (Kind.LENGTH, Kind.ANGLE, Kind.FORCE, Kind
 
 @dataclass(frozen=True)
 class Note:
-    """One finding in words.
+    """One finding in the designer's words.
 
     ``place``: (X, Y, Z) in the body frame [mm], None where the finding has no place. ``room``: the
     value where it is a length [mm]. ``value`` and ``wanted`` are texts with their unit, empty where
@@ -42,15 +42,20 @@ class Note:
     room: float | None = None
 
     @property
+    def word(self) -> str:
+        """The state's word."""
+        return tr(self.state.value)
+
+    @property
     def head(self) -> str:
         """Sign and word of the state."""
-        return f"{self.state.mark} {self.state.value}"
+        return f"{self.state.mark} {self.word}"
 
     def lines(self, *, stale: bool = False) -> tuple[str, ...]:
         """All that the label says, line by line."""
         first = f"{self.head} {self.value}".rstrip()
         tail = (self.wanted,) if self.wanted and self.state is not State.FITS else ()
-        return (first, self.title, *tail, *((OUT_OF_DATE,) if stale else ()))
+        return (first, self.title, *tail, *((tr("out of date"),) if stale else ()))
 
 
 def note_of(finding: Finding | Mapping[str, Any], *, units: Units) -> Note:
@@ -70,7 +75,7 @@ def _note(raw: Mapping[str, Any], state: State, units: Units) -> Note:
         place = float(place[0]), float(place[1]), float(place[2])
     return Note(
         id=raw["id"],
-        title=raw["title"],
+        title=tr(raw["title"]),
         state=state,
         met=raw["met"],
         value=_said(value, state, kind, units),
@@ -80,8 +85,8 @@ def _note(raw: Mapping[str, Any], state: State, units: Units) -> Note:
     )
 
 
-def say(value: float, unit: str, units: Units) -> str:
-    """A figure in the record's unit as it is shown."""
+def figure(value: float, unit: str, units: Units) -> str:
+    """A value in the record's unit as it is shown."""
     return _shown(value, _KINDS.get(unit, Kind.NUMBER), units)
 
 
@@ -90,7 +95,7 @@ def _said(value: float | None, state: State, kind: Kind, units: Units) -> str:
         return ""
     # "Interferes by 1.55 mm" is read at once; a negative room has to be thought about.
     if state is State.INTERFERES and value < 0:
-        return f"by {_in_full(-value, kind, units)}"
+        return tr("by {}").format(_in_full(-value, kind, units))
     return _in_full(value, kind, units)
 
 
@@ -112,10 +117,10 @@ def _shown(value: float, kind: Kind, units: Units) -> str:
 def _wanted(low: float | None, high: float | None, kind: Kind, units: Units) -> str:
     if low is not None and high is not None:
         least = _shown(low, kind, units).removesuffix(f" {_symbol(kind, units)}")
-        return f"wanted: {least} to {_shown(high, kind, units)}"
+        return tr("wanted: {} to {}").format(least, _shown(high, kind, units))
     if low is not None:
-        return f"wanted: at least {_shown(low, kind, units)}"
-    return f"wanted: at most {_shown(high, kind, units)}" if high is not None else ""
+        return tr("wanted: at least {}").format(_shown(low, kind, units))
+    return tr("wanted: at most {}").format(_shown(high, kind, units)) if high is not None else ""
 
 
 def _symbol(kind: Kind, units: Units) -> str:
@@ -137,23 +142,24 @@ def headline(notes: Iterable[Note]) -> tuple[str, ...]:
     notes = tuple(notes)
     counts = {state: sum(note.state is state for note in notes) for state in State}
     if any(note.met is False for note in notes):
-        answer = "does not fit"
+        answer = tr("does not fit")
     elif any(counts[state] for state in DOUBTFUL):
-        answer = "could not be decided"
+        answer = tr("could not be decided")
     else:
-        answer = "fits" if notes else "nothing was checked"
+        answer = tr("fits") if notes else tr("nothing was checked")
     told = [state for state in State if state not in (State.TELLS, State.ABSENT)]
-    tally = ", ".join(f"{counts[s]} {_MANY.get(s, s.value)}" for s in told if counts[s])
+    tally = ", ".join(f"{counts[s]} {_many(s)}" for s in told if counts[s])
     return (answer.upper(), tally) if tally else (answer.upper(),)
 
 
-_MANY = {
-    State.INTERFERES: "interfering",
-    State.DISAGREES: "on which the tool disagrees",
-    State.TOUCHES: "touching",
-    State.FITS: "fitting",
-}
-"""Words that suit one finding and many."""
+def _many(state: State) -> str:
+    """A word that suits one finding and many."""
+    return {
+        State.INTERFERES: tr("interfering"),
+        State.DISAGREES: tr("on which the tool disagrees"),
+        State.TOUCHES: tr("touching"),
+        State.FITS: tr("fitting"),
+    }.get(state) or tr(state.value)
 
 
 def element_of(finding_id: str) -> str:

@@ -11,7 +11,8 @@ from functools import lru_cache
 from typing import Any
 
 from ...run.finding import State
-from .notes import OUT_OF_DATE, Note
+from ..translate import tr
+from .notes import Note
 from .palette import DASH_DOT, DASHED, DOTTED, FAINT, GREY, INK, PAPER, WHITE, Colour, look_of
 
 TEXT, HEAD, SMALL = 13, 14, 11
@@ -47,7 +48,7 @@ def label_picture(
     if note.wanted and note.state is not State.FITS:
         body.append(_Line(note.wanted, SMALL, colour=FAINT))
     if stale:
-        body.append(_Line(OUT_OF_DATE.upper(), SMALL, bold=True))
+        body.append(_Line(tr("out of date").upper(), SMALL, bold=True))
     head = _Line(note.head.upper(), HEAD, bold=True, colour=look.ink)
     value = _Line(note.value, HEAD, bold=True, colour=look.ink)
     canvas = _Canvas(scale)
@@ -66,14 +67,19 @@ def label_picture(
     return canvas.close()
 
 
-@lru_cache(maxsize=16)
 def headline_picture(lines: tuple[str, ...], *, scale: float = 1.0, stale: bool = False) -> Picture:
     """The answer in large letters, and what follows it."""
+    remark = tr("OUT OF DATE: changed since, check again") if stale else ""
+    return _headline_picture(lines, remark, scale)
+
+
+@lru_cache(maxsize=16)
+def _headline_picture(lines: tuple[str, ...], stale: str, scale: float) -> Picture:
     canvas = _Canvas(scale)
     first = _Line(lines[0], HEAD + 4, bold=True)
     texts = [first, *(_Line(line, TEXT, colour=FAINT) for line in lines[1:])]
     if stale:
-        texts.append(_Line(f"{OUT_OF_DATE.upper()}: changed since, check again", TEXT, bold=True))
+        texts.append(_Line(stale, TEXT, bold=True))
     canvas.open(max(map(canvas.width, texts)) + 4 * PAD, sum(map(canvas.height, texts)) + 2 * PAD)
     y: float = PAD
     for line in texts:

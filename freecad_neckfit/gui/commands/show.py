@@ -8,17 +8,6 @@ from .chosen import check_of, has_check
 from .command import Command, Run, Selection, Test
 from .macro import put
 
-KINDS = (
-    ("ShowInterference", "Show what &interferes", "i", "Show or hide what interferes"),
-    ("ShowGaps", "Show &gaps", "g", "Show or hide gaps and other figures that miss their limits"),
-    ("ShowTouching", "Show what to&uches", "u", "Show or hide what touches or is worth a look"),
-    ("ShowDoubts", "Show &doubts", "d", "Show or hide what could not be checked"),
-    ("ShowFits", "Show what &fits", "f", "Show or hide what fits"),
-    ("ShowInformation", "Show plain info&rmation", "r", "Show or hide plain information"),
-    ("ShowGapMap", "Show the gap &map", "m", "Colour the overhang by the room below it"),
-)
-"""Property of the check, words, key after N and V, tip."""
-
 
 def _turning(name: str) -> Run:
     def run(document: Any, selection: Selection) -> None:
@@ -36,16 +25,62 @@ def _is_on(name: str) -> Test:
     return test
 
 
-COMMANDS = tuple(
-    Command(
-        name=f"NeckFit_{name}",
+def toggle(*, name: str, menu: str, tip: str, key: str) -> Command:
+    """The command that turns the check's property of its name; ``key``: after N and V."""
+    prop = name.removeprefix("NeckFit_")
+    return Command(
+        name=name,
         menu=menu,
         tip=tip,
-        icon=f"{name.removeprefix('Show').lower()}.svg",
-        shortcut=f"N, V, {key.upper()}",
-        run=_turning(name),
+        icon=f"{prop.removeprefix('Show').lower()}.svg",
+        shortcut=f"N, V, {key}",
+        run=_turning(prop),
         possible=has_check,
-        checked=_is_on(name),
+        checked=_is_on(prop),
     )
-    for name, menu, key, tip in KINDS
+
+
+COMMANDS = (
+    toggle(
+        name="NeckFit_ShowInterference",
+        menu="Show what &interferes",
+        tip="Show or hide what interferes",
+        key="I",
+    ),
+    toggle(
+        name="NeckFit_ShowGaps",
+        menu="Show &gaps",
+        tip="Show or hide gaps and other figures that miss their limits",
+        key="G",
+    ),
+    toggle(
+        name="NeckFit_ShowTouching",
+        menu="Show what to&uches",
+        tip="Show or hide what touches or is worth a look",
+        key="U",
+    ),
+    toggle(
+        name="NeckFit_ShowDoubts",
+        menu="Show &doubts",
+        tip="Show or hide what could not be checked",
+        key="D",
+    ),
+    toggle(
+        name="NeckFit_ShowFits",
+        menu="Show what &fits",
+        tip="Show or hide what fits",
+        key="F",
+    ),
+    toggle(
+        name="NeckFit_ShowInformation",
+        menu="Show plain info&rmation",
+        tip="Show or hide plain information",
+        key="R",
+    ),
+    toggle(
+        name="NeckFit_ShowGapMap",
+        menu="Show the gap &map",
+        tip="Colour the overhang by the room below it",
+        key="M",
+    ),
 )

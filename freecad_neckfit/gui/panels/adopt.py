@@ -16,6 +16,7 @@ from ...job.parameters import ALL
 from ..commands.chosen import joint_of
 from ..commands.command import selected
 from ..commands.macro import call, written
+from ..language import follow
 from ..report import tell_failure
 from ..translate import tr
 from .adopt_axes import Axes
@@ -55,6 +56,7 @@ class AdoptPanel:
         self.form.destroyed.connect(self._end)  # whoever closes it without OK or Cancel
         self.form.changed.connect(self._show)
         self.form.cleared.connect(self._cleared)
+        follow(self.form, self._show)
 
     def begin(self) -> None:
         """Have room, and take what is selected already as the first picks."""

@@ -7,6 +7,7 @@ from typing import Any
 import FreeCAD
 from PySide import QtCore, QtGui
 
+from ..sentences import say
 from ..translate import tr
 
 WIDTH = 300
@@ -113,7 +114,7 @@ class AdoptForm(QtGui.QWidget):
 
     def say(self, sentence: str) -> None:
         """One sentence over the picks."""
-        self.notice.setText(sentence)
+        self.notice.setText(say(sentence) if sentence else "")
 
     def _row(self, row: str, tip: str) -> Any:
         line = QtGui.QLineEdit()

@@ -12,6 +12,7 @@ from ...features import revisions
 from ...job.parameters import ALL
 from ...job.quantity import Units
 from ...job.show import show_value
+from ...job.words import name_of
 from ...run.compare import Difference, State, changed_findings, changed_values
 from ..annotations.notes import note_of
 from ..annotations.palette import look_of
@@ -57,6 +58,11 @@ class CompareDialog(DecideDialog):
         self._paint(findings)
         if not values and not findings:
             self.say(tr("Both states are the same."))
+
+    def retell(self) -> None:
+        """Say both states anew; what was typed stays."""
+        self.measured.retell()
+        self.look()
 
     def _states(self) -> tuple[State, State]:
         now = revisions.now(self.joint, title=tr("now"))
@@ -113,7 +119,7 @@ class CompareDialog(DecideDialog):
 
     def _value(self, found: Difference) -> tuple[str, str, str]:
         shown = [_shown(found.key, value, self.units) for value in (found.before, found.after)]
-        return found.key.replace(".", ": ").replace("_", " "), shown[0], shown[1]
+        return tr(name_of(found.key)), shown[0], shown[1]
 
     def _told(self, found: Difference) -> tuple[str, str, str]:
         title = str((found.after or found.before)["title"])
@@ -135,7 +141,7 @@ def _said(record: Mapping[str, Any] | None, units: Units) -> str:
     if record is None:
         return "-"
     note = note_of(record, units=units)
-    words = f"{note.state.mark} {tr(note.state.value)} {note.value}".rstrip()
+    words = f"{note.head} {note.value}".rstrip()
     return f"{words} ({note.wanted})" if note.wanted else words
 
 

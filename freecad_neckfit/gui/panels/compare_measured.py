@@ -11,6 +11,7 @@ from ...job.bounds import in_bounds
 from ...job.parameters import ALL
 from ...job.quantity import Kind, Units, read_value
 from ...job.show import entry_value, show_value
+from ...job.words import name_of
 from ..translate import tr
 
 GROUPS = ("pocket", "neck", "body", "plate", "screws")
@@ -36,12 +37,18 @@ class MeasuredTable(QtGui.QTableWidget):
         self.setHorizontalHeaderLabels([tr("Measure"), tr("nominal"), tr("measured")])
         self.verticalHeader().hide()
         self.horizontalHeader().setSectionResizeMode(QtGui.QHeaderView.Stretch)
+        for row in range(len(KEYS)):
+            self._set(row, NOMINAL, "")
+        self.retell()
+        self.itemChanged.connect(self._typed)
+
+    def retell(self) -> None:
+        """Name the measures, and say what they mean, in the language of now."""
         for row, key in enumerate(KEYS):
             p = ALL[key]
-            self._set(row, NAME, key.replace(".", ": ").replace("_", " "), tip=p.meaning)
-            self._set(row, NOMINAL, "")
-            self._set(row, TYPED, "", tip=p.where, editable=True)
-        self.itemChanged.connect(self._typed)
+            self._set(row, NAME, tr(name_of(key)), tip=p.meaning)
+            typed = self.item(row, TYPED)
+            self._set(row, TYPED, typed.text() if typed else "", tip=p.where, editable=True)
 
     def tell(self, nominal: Mapping[str, Any]) -> None:
         """Show what is stated now."""

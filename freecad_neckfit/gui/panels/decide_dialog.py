@@ -15,7 +15,10 @@ from ...features.gather import joint_stated
 from ...features.transfer import job_file_of
 from ...job.errors import NeckFitError
 from ...job.joint import JobFile
+from ...job.speech import spoken_by
+from ..language import anew, follow
 from ..report import told_in_panel
+from ..sentences import say
 from ..translate import tr
 from ..views.check import units_of
 from .decide_apply import keep
@@ -34,7 +37,8 @@ def told(act: Callable[..., None]) -> Callable[..., None]:
         dialog.say("")
         dialog.is_busy = True
         try:
-            act(dialog, *arguments)
+            with spoken_by(say):
+                act(dialog, *arguments)
         except Stopped:
             dialog.say(tr("Stopped; what stands here is from before."))
         except NeckFitError as refusal:
@@ -57,7 +61,7 @@ class DecideDialog(QtGui.QDialog):
 
     def __init__(self, joint: Any, *, title: str, name: str) -> None:
         super().__init__(FreeCADGui.getMainWindow())
-        self.joint, self.is_busy = joint, False
+        self.joint, self.is_busy, self._title = joint, False, title
         self.setObjectName(name)
         self.setWindowTitle(f"NeckFit: {title} - {joint.Label}")
         self.setAttribute(QtCore.Qt.WA_DeleteOnClose)
@@ -78,6 +82,7 @@ class DecideDialog(QtGui.QDialog):
         former = _open.get(name)
         if former is not None:
             former.close()
+        follow(self, self._retell)
         # Python must hold it as long as it is open: Qt alone does not.
         _open[name] = self
 
@@ -95,8 +100,18 @@ class DecideDialog(QtGui.QDialog):
 
     def say(self, sentence: str) -> None:
         """Show one sentence above the buttons; nothing for none."""
-        self.notice.setText(sentence)
+        self.notice.setText(say(sentence) if sentence else "")
         self.notice.setVisible(bool(sentence))
+
+    def _retell(self) -> None:
+        """The language was switched: what was worked out is said anew."""
+        self.setWindowTitle(f"NeckFit: {anew(self._title)} - {self.joint.Label}")
+        self.tell_anew()
+
+    @told
+    def tell_anew(self) -> None:
+        """Say what was worked out in the language of now."""
+        self.retell()
 
     def closeEvent(self, event: Any) -> None:  # noqa: N802 (Qt's name)
         """Let go of it."""
@@ -132,6 +147,10 @@ class DecideDialog(QtGui.QDialog):
     def look(self) -> None:
         """What a subclass works out and shows. Raises NeckFitError."""
         raise NotImplementedError
+
+    def retell(self) -> None:
+        """What a subclass says anew; all is worked out anew where it does not know better."""
+        self.look()
 
     def stated(self) -> dict[str, Any]:
         """What the joint states now. Raises BadInput."""

@@ -9,6 +9,7 @@ from typing import Any
 from PySide import QtCore, QtGui
 
 from ...decide.progress import Progress
+from ..sentences import say
 from ..translate import tr
 
 PATIENCE = 500
@@ -28,7 +29,7 @@ def waiting(parent: Any, title: str) -> Iterator[Progress]:
     bar.setValue(0)
 
     def go_on(share: float, what: str) -> bool:
-        bar.setLabelText(what)
+        bar.setLabelText(say(what))
         # One short of the end: a bar that is full would close, and come again.
         bar.setValue(min(int(share * STEPS), STEPS - 1))
         QtGui.QApplication.processEvents()

@@ -18,6 +18,7 @@ from ..annotations import nodes
 from ..commands.chosen import joint_asked
 from ..commands.command import selected
 from ..commands.macro import put
+from ..language import follow
 from ..report import told_in_panel
 from ..translate import tr
 from ..views.check import units_of
@@ -98,6 +99,7 @@ class FitPanel:
             self.form.list.choose(self.form.list.rows[0].id)
             self.form.detail()
         self._keyboard = Keyboard(self.form, self.form.list)
+        follow(self.form, self._retell)
 
     def begin(self) -> None:
         """Have room, and give the keyboard to the first knob that turns."""
@@ -209,6 +211,12 @@ class FitPanel:
             knob.put(self.session.value(key))
             knob.drive(driver_of(self.session.holder(key), property_of(ALL[key])))
         self.form.tell(rows_of(self._proved, units=self.units), meanwhile=False)
+
+    @told
+    def _retell(self) -> None:
+        """The language was switched: say anew what the document holds."""
+        self.form.retell()
+        self._show_document()
 
     def _come_back(self) -> None:
         found = getattr(self.session, "check", None)

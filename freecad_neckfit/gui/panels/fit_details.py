@@ -11,8 +11,8 @@ from PySide import QtCore, QtGui
 from ...job.quantity import Units
 from ...run.finding import State
 from ...run.words import mending_in
-from ..annotations.notes import say
-from ..sentences import say as in_words
+from ..annotations.notes import figure
+from ..sentences import say
 from ..translate import tr
 from .fit_rows import Row, only_solids
 
@@ -32,6 +32,10 @@ class Details(QtGui.QTextBrowser):
         self.setTabChangesFocus(True)
         self.setHorizontalScrollBarPolicy(QtCore.Qt.ScrollBarAlwaysOff)
 
+    def forget(self) -> None:
+        """Whatever is told next is told anew: the language was switched."""
+        self._told = None
+
     def tell(self, row: Row | None, *, meanwhile: bool) -> None:
         """Tell of a finding; ``meanwhile``: solids have not been asked since the last change."""
         if row is None:
@@ -45,18 +49,18 @@ class Details(QtGui.QTextBrowser):
 
 
 def _paragraphs(row: Row, meanwhile: bool, units: Units) -> list[str]:
-    record, lines = row.record, [f"<b>{escape(tr(row.title))}</b>"]
+    record, lines = row.record, [f"<b>{escape(row.title)}</b>"]
     if row.note.wanted:
         lines[0] += f" ({escape(row.note.wanted)})"
     if not row.waits:
         if record["consequence"]:
-            lines.append(escape(in_words(record["consequence"])))
+            lines.append(escape(say(record["consequence"])))
         # The document keeps sentences in the joint's units, which need not be the screen's.
         mending = mending_in(record, units)
         if mending:
-            lines.append(f"<b>{escape(tr('To mend it:'))}</b> {escape(in_words(mending))}")
+            lines.append(f"<b>{escape(tr('To mend it:'))}</b> {escape(say(mending))}")
         if record["reason"]:
-            lines.append(f"<b>{escape(in_words(record['reason']))}</b>")
+            lines.append(f"<b>{escape(say(record['reason']))}</b>")
     lines.append("<br>".join(map(escape, _readings(row, meanwhile, units))))
     return [f"<p style='margin:0 0 5px 0'>{line}</p>" for line in lines]
 
@@ -77,7 +81,7 @@ def _readings(row: Row, meanwhile: bool, units: Units) -> tuple[str, str]:
     return closed, words.format(_reading(record["solids"], record, units))
 
 
-def _reading(figure: Mapping[str, Any] | None, record: Mapping[str, Any], units: Units) -> str:
-    if figure is None or figure["value"] is None:
+def _reading(reading: Mapping[str, Any] | None, record: Mapping[str, Any], units: Units) -> str:
+    if reading is None or reading["value"] is None:
         return tr("does not tell here")
-    return say(figure["value"], record["unit"], units)
+    return figure(reading["value"], record["unit"], units)

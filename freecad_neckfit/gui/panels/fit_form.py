@@ -8,8 +8,9 @@ from typing import Any
 from PySide import QtCore, QtGui
 
 from ...job.quantity import Units
+from ..sentences import say
 from ..translate import tr
-from .docked import above, widen
+from .docked import above, fill, widen
 from .fit_details import Details
 from .fit_headline import Headline
 from .fit_knob import Knob
@@ -18,8 +19,6 @@ from .fit_rows import Filter, Row, filters
 
 WIDTH = 340
 """Least width [pixel] in which a row's state and figures stand side by side."""
-END = 24
-"""What its frames take below [pixel]."""
 
 
 def titles() -> dict[str, str]:
@@ -48,6 +47,7 @@ class FitForm(QtGui.QWidget):
 
     def __init__(self, keys: list[str], *, title: str, units: Units) -> None:
         super().__init__()
+        self._title = title
         self.setWindowTitle(tr("Fit: {}").format(title))
         self.setObjectName("NeckFitFitPanel")
         self.setMinimumWidth(WIDTH)
@@ -114,13 +114,22 @@ class FitForm(QtGui.QWidget):
         row = next((r for r in self._rows if r.id == self.list.current), None)
         self.details.tell(row, meanwhile=self._is_meanwhile)
 
+    def retell(self) -> None:
+        """Say everything in the language of now; the findings are told anew after this."""
+        self.setWindowTitle(tr("Fit: {}").format(self._title))
+        for key, knob in self.knobs.items():
+            knob.retell(titles()[key])
+        self._filters = filters()
+        for part in (self.headline, self.details, self.list.painter):
+            part.forget()
+
     def list_everything(self) -> None:
         """Narrow the list to nothing: what was picked in the 3D view may be of any kind."""
         self.filter.setCurrentIndex(1)
 
     def say(self, sentence: str) -> None:
         """Say one sentence above the list; nothing where it is empty."""
-        self.notice.setText(sentence)
+        self.notice.setText(say(sentence) if sentence else "")
         if self.notice.isHidden() == bool(sentence):
             self.notice.setVisible(bool(sentence))
             self._fill()
@@ -140,12 +149,4 @@ class FitForm(QtGui.QWidget):
         return False
 
     def _fill(self) -> None:
-        """So high that the list ends where the window does: a panel has its own height else."""
-        # Found anew each time: a wrapper of FreeCAD's widget may outlive the widget.
-        area = above(self, QtGui.QAbstractScrollArea)
-        if area is None:
-            return
-        viewport = area.viewport()
-        top = self.mapTo(viewport, QtCore.QPoint(0, 0)).y()
-        least = self.layout().minimumHeightForWidth(self.width())
-        self.setFixedHeight(max(viewport.height() - top - END, least))
+        fill(self)

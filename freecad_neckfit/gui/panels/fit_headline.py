@@ -39,11 +39,15 @@ class Headline(QtGui.QWidget):
         self.why.setAlignment(QtCore.Qt.AlignTop | QtCore.Qt.AlignLeft)
         self._shown: tuple[str, str, bool] | None = None
 
+    def forget(self) -> None:
+        """Whatever is told next is told anew: the language was switched."""
+        self._shown = None
+
     def tell(self, rows: Sequence[Row], *, meanwhile: bool) -> None:
         """Tell the verdict on these findings; ``meanwhile``: by closed forms only."""
         judged = [row for row in rows if not row.waits]
         state = _state(judged)
-        answer = tr(headline(row.note for row in judged)[0])
+        answer = headline(row.note for row in judged)[0]
         why = _reason(judged, state)
         if self._shown == (answer, why, meanwhile):
             return
@@ -81,7 +85,7 @@ def _reason(rows: Sequence[Row], state: State) -> str:
     alike = [r for r in rows if (r.note.met is False if state is State.INTERFERES
                                  else r.note.state in DOUBTFUL)]  # fmt: skip
     more = tr(" (and {} more)").format(len(alike) - 1) if len(alike) > 1 else ""
-    said = f"{first.word} {first.note.value}".rstrip()
+    said = f"{first.note.word} {first.note.value}".rstrip()
     return f"<b>{escape(first.title)}</b>: {escape(said)}{escape(more)}"
 
 

@@ -52,7 +52,7 @@ class Knob(QtGui.QWidget):
 
     def __init__(self, key: str, *, title: str, units: Units) -> None:
         super().__init__()
-        self.key, self.title = key, title
+        self.key = key
         self._p, self._units = ALL[key], units
         self._scale = SCALES[self._p.kind, units]
         self._is_putting = False
@@ -66,17 +66,14 @@ class Knob(QtGui.QWidget):
         self.slider = QtGui.QSlider(QtCore.Qt.Horizontal)
         self._ends = QtGui.QLabel(), QtGui.QLabel()
         self.note = QtGui.QLabel()
+        self._name = QtGui.QLabel()
         self._lay_out()
+        self.retell(title)
         self._connect()
 
     def _lay_out(self) -> None:
         self.setObjectName(f"NeckFit_{self.key}")
-        name = QtGui.QLabel(f"<b>{self.title}</b>")
-        name.setBuddy(self.box)
-        meaning = tr(self._p.meaning)
-        for widget in (name, self.box, self.slider):
-            widget.setToolTip(meaning[:1].upper() + meaning[1:])
-            widget.setAccessibleName(self.title)
+        self._name.setBuddy(self.box)
         self.slider.setRange(0, 0)
         self.slider.setSingleStep(self._scale.key)
         self.slider.setPageStep(self._scale.page)
@@ -86,7 +83,7 @@ class Knob(QtGui.QWidget):
         grid = QtGui.QGridLayout(self)
         grid.setContentsMargins(0, 1, 0, 2)
         grid.setVerticalSpacing(1)
-        grid.addWidget(name, 0, 0, 1, 2)
+        grid.addWidget(self._name, 0, 0, 1, 2)
         grid.addWidget(self.box, 0, 2)
         row = QtGui.QHBoxLayout()
         for widget, stretch in ((self._ends[0], 0), (self.slider, 1), (self._ends[1], 0)):
@@ -94,6 +91,15 @@ class Knob(QtGui.QWidget):
         grid.addLayout(row, 1, 0, 1, 3)
         grid.addWidget(self.note, 2, 0, 1, 3)
         grid.setColumnStretch(0, 1)
+
+    def retell(self, title: str) -> None:
+        """Call it so, and say what it means in the language of now."""
+        meaning = tr(self._p.meaning)
+        self._name.setText(f"<b>{title}</b>")
+        self.box.name(title)
+        for widget in (self._name, self.box, self.slider):
+            widget.setToolTip(meaning[:1].upper() + meaning[1:])
+            widget.setAccessibleName(title)
 
     def _connect(self) -> None:
         self.box.typed.connect(self._typed)

@@ -94,6 +94,10 @@ class RowPainter(QtGui.QStyledItemDelegate):
         _line(painter, text.adjusted(0, half, 0, 0), figures, bold)
         painter.restore()
 
+    def forget(self) -> None:
+        """Measure the words anew when a row is drawn next: the language was switched."""
+        self._chip = 0
+
     def _chip_width(self, option: Any, wide: int) -> int:
         """As wide as the gravest state, at most two fifths of the row; longer words wrap."""
         if not self._chip:
@@ -145,7 +149,8 @@ class FindingsView(QtGui.QListView):
         super().__init__(parent)
         self._model = FindingsModel(self)
         self.setModel(self._model)
-        self.setItemDelegate(RowPainter(self))
+        self.painter = RowPainter(self)
+        self.setItemDelegate(self.painter)
         self.setUniformItemSizes(True)
         self.setHorizontalScrollBarPolicy(QtCore.Qt.ScrollBarAlwaysOff)
         self.setObjectName("NeckFitFindings")

@@ -37,6 +37,10 @@ class MeasureBox(QtGui.QAbstractSpinBox):
         """The last good value in inner units."""
         return self._value
 
+    def name(self, title: str) -> None:
+        """Call the measure so in what is said of an entry."""
+        self._title = title
+
     def put(self, value: float) -> None:
         """Hold a value and show it."""
         self._value = value

@@ -10,7 +10,8 @@ from typing import Any
 from ...fit.checks import ALL as CHECKS
 from ...job.quantity import Units
 from ...run.finding import State
-from ..annotations.notes import SHOWN_AT_FIRST, Note, note_of, say
+from ..annotations.notes import SHOWN_AT_FIRST, Note, figure, note_of
+from ..sentences import say
 from ..translate import tr
 
 UNMET = (State.INTERFERES, State.TOO_LITTLE, State.TOO_MUCH)
@@ -38,17 +39,12 @@ class Row:
     @property
     def head(self) -> str:
         """Sign and word of the state."""
-        return tr("waits for solids") if self.waits else f"{self.note.state.mark} {self.word}"
-
-    @property
-    def word(self) -> str:
-        """The state's word."""
-        return tr(self.note.state.value)
+        return tr("waits for solids") if self.waits else self.note.head
 
     @property
     def title(self) -> str:
         """What the finding is about."""
-        return tr(self.note.title)
+        return self.note.title
 
     @property
     def figures(self) -> str:
@@ -56,7 +52,7 @@ class Row:
         if self.waits:
             return tr("no closed form")
         said = [text for text in (self.note.value, self.spare) if text]
-        return " · ".join(said) or tr(self.record["reason"])
+        return " · ".join(said) or say(self.record["reason"])
 
     @property
     def short(self) -> str:
@@ -99,7 +95,7 @@ def _spare(record: Mapping[str, Any], state: State, units: Units) -> str:
     margin = record["margin"]
     if margin is None or state in (*DOUBTFUL, State.TELLS, State.ABSENT):
         return ""
-    shown = say(abs(margin), record["unit"], units)
+    shown = figure(abs(margin), record["unit"], units)
     if margin >= 0:
         return tr("{} to spare").format(shown)
     too_much = tr("too much by {}") if state is State.TOO_MUCH else tr("{} short")

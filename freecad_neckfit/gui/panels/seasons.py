@@ -26,7 +26,7 @@ class SeasonsDialog(DecideDialog):
         self.owner: Climate | None = None
         self.shop: Climate | None = None
         self.month = QtGui.QComboBox()
-        self.month.addItems([tr("as stated"), *MONTHS])
+        self.month.addItems([tr("as stated"), *map(tr, MONTHS)])
         self.month.setEnabled(False)
         self.month.setToolTip(tr("Choose the shop's room first: it tells the moisture by month."))
         self.month.currentIndexChanged.connect(lambda _: self.look_again())

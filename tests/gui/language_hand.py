@@ -1,0 +1,104 @@
+"""What the screen says: words in widgets, before and after a switch of the language."""
+
+import os
+
+import FreeCAD
+import FreeCADGui
+from commands_hand import pump, window
+from PySide import QtCore, QtGui
+
+PROPERTIES = ("text", "title", "windowTitle", "toolTip", "placeholderText", "accessibleName")
+TYPED = (QtGui.QLineEdit, QtGui.QAbstractSpinBox)
+
+
+def switched(look):
+    """What ``look`` sees in English, in German, and in English again."""
+    seen = [look()]
+    for language in ("German", "English"):
+        FreeCADGui.setLocale(language)
+        pump(400)
+        seen.append(look())
+    return seen
+
+
+class Place:
+    """Something that is opened, looked at and closed."""
+
+    def __init__(self, open_it, close_it):
+        self._open, self._close = open_it, close_it
+
+    def __enter__(self):
+        self._opened = self._open()
+        pump(300)
+        return getattr(self._opened, "form", self._opened)
+
+    def __exit__(self, *_):
+        self._close(self._opened)
+        pump(300)
+
+
+def texts(widget):
+    """Every text in a widget, sorted: cells that are filled anew come in another order."""
+    picture(widget, widget.objectName() or type(widget).__name__)
+    found = []
+    for each in (widget, *widget.findChildren(QtGui.QWidget)):
+        names = [n for n in PROPERTIES if each.metaObject().indexOfProperty(n) >= 0]
+        if isinstance(each, TYPED):
+            names = [n for n in names if n not in ("text", "placeholderText")]
+        found += [str(each.property(n)) for n in names if each.property(n)]
+        found += _parts(each)
+    return sorted(text for text in found if any(c.isalpha() for c in text))
+
+
+def _parts(each):
+    if isinstance(each, QtGui.QComboBox):
+        return [each.itemText(n) for n in range(each.count())]
+    if isinstance(each, QtGui.QTableWidget):
+        heads = [each.horizontalHeaderItem(n) for n in range(each.columnCount())]
+        cells = [each.item(r, c) for r in range(each.rowCount()) for c in range(each.columnCount())]
+        return [item.text() for item in (*heads, *cells) if item is not None]
+    if isinstance(each, QtGui.QListWidget):
+        return [each.item(n).text() for n in range(each.count())]
+    if isinstance(each, QtGui.QPlainTextEdit | QtGui.QTextEdit):
+        return each.toPlainText().splitlines()
+    if hasattr(each, "svg"):
+        return [part.partition("<")[0].strip() for part in each.svg.split(">")]
+    rows = getattr(each, "rows", None)
+    return [row.text for row in rows] if isinstance(rows, list) else []
+
+
+def in_editor(obj):
+    """Names and tooltips that FreeCAD's property editor shows of an object."""
+    FreeCADGui.Selection.clearSelection()
+    pump(100)
+    FreeCADGui.Selection.addSelection(obj.Document.Name, obj.Name)
+    pump(600)
+    found = []
+    for view in window().findChildren(QtGui.QTreeView):
+        if "PropertyEditor" in view.metaObject().className() and view.isVisible():
+            found += _rows(view.model())
+    FreeCADGui.Selection.clearSelection()
+    pump(200)
+    return found
+
+
+def _rows(model):
+    for i in range(model.rowCount()):
+        group = model.index(i, 0)
+        for j in range(model.rowCount(group)):
+            name = model.index(j, 0, group)
+            yield f"{name.data()} | {name.data(QtCore.Qt.ToolTipRole)}"
+
+
+def picture(widget, name):
+    """Save a picture, where the tester asks for pictures."""
+    folder = os.environ.get("NECKFIT_PICTURES")
+    if not folder:
+        return
+    pump(200)
+    from freecad_neckfit.gui.sentences import language
+
+    version = "".join(FreeCAD.Version()[:2])
+    screen = QtGui.QGuiApplication.primaryScreen()
+    shot = widget.grab() if widget is not window() else screen.grabWindow(0)
+    shot.save(f"{folder}/{language()}_{name}_{version}.png")

@@ -30,7 +30,7 @@ def blank_of(stated):
     """The body before anything is routed."""
     v = complete(stated)
     segments = segments_of(outline_of(v))
-    return body_room._rounded(v, body_room._blank(v, segments, bounds_of(segments)), segments)
+    return body_room._rounded(v, segments, bounds_of(segments))
 
 
 def wood_of(stated, *names):

@@ -6,7 +6,7 @@ from ...job.resolve import Values
 from .chamfer import chamfered
 from .fretboard import board_half_width
 from .plan import Plan, prism
-from .shapes import Solid, tapered
+from .shapes import Solid
 
 
 def heel_plan(v: Values) -> Plan:
@@ -43,6 +43,8 @@ def shaft(v: Values) -> Solid | None:
     top = v["neck.glue_line"]
     if bottom >= top:
         return None
-    x = (-v["neck.nut_to_heel"], -v["neck.heel_length"])
-    profile = [(x[0], bottom), (x[1], bottom), (x[1], top), (x[0], top)]
-    return tapered(profile, lambda a: -board_half_width(v, a), lambda a: board_half_width(v, a))
+    nut, heel_end = -v["neck.nut_to_heel"], -v["neck.heel_length"]
+    at_nut, at_heel = board_half_width(v, nut), board_half_width(v, heel_end)
+    corners = [(nut, -at_nut), (heel_end, -at_heel), (heel_end, at_heel), (nut, at_nut)]
+    sides = zip(corners, [*corners[1:], corners[0]], strict=True)
+    return prism([(a, None, b) for a, b in sides], bottom, top)

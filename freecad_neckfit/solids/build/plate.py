@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from ...job.errors import CannotBuild
 from ...job.frames import Seat
 from ...job.resolve import Values
 from .outline import Segments
 from .pickups import bounds, fitted
-from .plan import face, prism, rounded_rectangle
+from .plan import face, rounded_rectangle
 from .pocket import BEYOND, far_end, pocket_plan
-from .shapes import UP, Point, Solid, box, common, cut
+from .shapes import UP, Point, Solid, common, cut
 from .top import range_over, under_top
 
 AROUND = 1.0
@@ -31,20 +33,22 @@ def plate(v: Values, seat: Seat, outline: Segments) -> Solid | None:
     low, high = range_over(v, x, y)
     top = float(v["finish.top"] + v["plate.thickness"])
     tall = low - BEYOND, high + top + BEYOND
-    tools = _openings(v, seat, x, (tall[0] - BEYOND, tall[1] + BEYOND))
+    on_top = float(v["finish.top"])
     if v["body.top"] == "flat":
-        blank = _clipped(outline, x, y, (float(v["finish.top"]), top))
-    else:
-        upright = _clipped(outline, x, y, tall)
-        blank = common(upright, under_top(v, x, y, raised=top, low=tall[0] - BEYOND))
-        tools.append(under_top(v, x, y, raised=float(v["finish.top"]), low=tall[0] - BEYOND))
-    result = cut(blank, tools)
-    if len(result.Solids) != 1:
+        return _whole(_flat(v, seat, outline, x, y, on_top).Faces).extrude(UP * (top - on_top))
+    upright = _whole(_flat(v, seat, outline, x, y, tall[0]).Faces).extrude(UP * (tall[1] - tall[0]))
+    blank = common(upright, under_top(v, x, y, raised=top, low=tall[0] - BEYOND))
+    under = under_top(v, x, y, raised=on_top, low=tall[0] - BEYOND)
+    return _whole(cut(blank, [under]).Solids)
+
+
+def _whole(pieces: list[Any]) -> Any:
+    if len(pieces) != 1:
         raise CannotBuild(
-            f"plate: cut-out and openings leave {len(result.Solids)} pieces of it; make "
+            f"plate: cut-out and openings leave {len(pieces)} pieces of it; make "
             "plate.margin or plate.reach larger."
         )
-    return result.Solids[0]
+    return pieces[0]
 
 
 def _extent(v: Values) -> tuple[Point, Point]:
@@ -59,22 +63,28 @@ def _extent(v: Values) -> tuple[Point, Point]:
     return x, (-half, 0.0) if v["strings.left_handed"] else (0.0, half)
 
 
-def _clipped(outline: Segments, x: Point, y: Point, z: Point) -> Solid:
-    """The plate's rectangle as far as the body reaches; of several pieces the largest."""
-    flat = face(rounded_rectangle(x, y, corner=0.0), z[0]).common(face(outline, z[0]))
-    if not flat.Faces:
+def _flat(v: Values, seat: Seat, outline: Segments, x: Point, y: Point, z: float) -> Any:
+    """The plate's plan at z [mm]: its rectangle as far as the body reaches, less its openings.
+
+    Of several pieces over the body the largest counts.
+    """
+    over = common(face(rounded_rectangle(x, y, corner=0.0), z), face(outline, z))
+    if not over.Faces:
         raise CannotBuild("plate: no part of it lies over the body; check outline and plate.reach.")
-    return max(flat.Faces, key=lambda f: f.Area).extrude(UP * (z[1] - z[0]))
+    largest = max(over.Faces, key=lambda f: f.Area)
+    return cut(largest, [face(opening, z) for opening in _openings(v, seat, x)])
 
 
-def _openings(v: Values, seat: Seat, x: Point, z: Point) -> list[Solid]:
+def _openings(v: Values, seat: Seat, x: Point) -> list[Segments]:
     around = pocket_plan(v).outward(float(v["plate.clearance"]))
-    far = far_end(v, around, x[0])
-    tools = [prism(around.segments(far), *z)]
+    openings = [around.segments(far_end(v, around, x[0]))]
     if not v["plate.under_overhang"]:
         half = _board_opening(v)
-        tools.append(box((x[0] - BEYOND, overhang_end(v, seat)), (-half, half), z))
-    return tools + [box(*bounds(v, role, AROUND), z) for role in fitted(v)]
+        clear = x[0] - BEYOND, overhang_end(v, seat)
+        openings.append(rounded_rectangle(clear, (-half, half), corner=0.0))
+    return openings + [
+        rounded_rectangle(*bounds(v, role, AROUND), corner=0.0) for role in fitted(v)
+    ]
 
 
 def _board_opening(v: Values) -> float:

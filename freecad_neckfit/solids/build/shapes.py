@@ -46,6 +46,8 @@ def tapered(
     corners = _without_repeats(profile)
     near = [Vector(x, low(x), z) for x, z in corners]
     far = [Vector(x, high(x), z) for x, z in corners]
+    if len({(a.y, b.y) for a, b in zip(near, far, strict=True)}) == 1:
+        return polygon(near).extrude(far[0] - near[0])
     around = [polygon([near[i - 1], near[i], far[i], far[i - 1]]) for i in range(len(corners))]
     return closed([polygon(near), polygon(far), *around])
 

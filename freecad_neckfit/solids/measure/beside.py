@@ -55,7 +55,7 @@ def _under_tool(context: Context) -> list[tuple[str, Facets, float]]:
     points = context.facets("rod_tool").points.reshape(-1, 3)
     low, high = points.min(axis=0), points.max(axis=0)
     bounds = (float(low[0]), float(high[0]), float(low[1]), float(high[1]))
-    top = context.near("body", bounds, sign=1).without_faces(context.body_faces.below_top)
+    top = context.near("body", bounds, sign=1, but=context.body_faces.below_top)
     plate = context.near("plate", bounds, sign=1)
     return [("top", top, float(context.values["finish.top"])), ("plate", plate, 0.0)]
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Container, Mapping
 from functools import cached_property
 from typing import Any
 
@@ -11,6 +11,7 @@ import numpy as np
 from ...job.arrays import FloatArray
 from ..recognise.kinds import Flat, kind_of
 from .body_faces import BodyFaces, normals_of
+from .bounds import box_of, looks
 from .crowns import Strings, read_strings
 from .facets import EMPTY, STRAIGHT, Facets, accuracy, facets_of, joined
 from .failures import NotFound
@@ -81,10 +82,8 @@ class Context:
     def boxes(self, name: str) -> FloatArray:
         """(n, 6) bounds of the part's faces: X, Y, Z from, then to [mm]; may be loose."""
         if name not in self._boxes:
-            bounds = [f.BoundBox for f in self.faces(name)]
-            self._boxes[name] = np.array([
-                (b.XMin, b.YMin, b.ZMin, b.XMax, b.YMax, b.ZMax) for b in bounds
-            ]).reshape(-1, 6)  # fmt: skip
+            bounds = [box_of(f) for f in self.faces(name)]
+            self._boxes[name] = np.array(bounds, dtype=float).reshape(-1, 6)
         return self._boxes[name]
 
     def facets(self, name: str, faces: Any = None) -> Facets:
@@ -124,38 +123,57 @@ class Context:
 
         A curved face of which no normal looked at comes near to level looks one way only.
         """
+        least, most = self._rise(name, index)
+        return most > 0 if sign > 0 else least < 0
+
+    def _rise(self, name: str, index: int) -> tuple[float, float]:
+        """Least and most that the Z of a face's normals can be, and a little more where unsure."""
         key = (name, index)
         if key not in self._rises:
-            flat = not np.isnan(self.planes(name)[index, 2])
             face = self.faces(name)[index]
-            normals = self.planes(name)[[index]] if flat else normals_of(face, steps=LOOKS)
-            self._rises[key] = float(normals[:, 2].min()), float(normals[:, 2].max())
-        least, most = self._rises[key]
-        return bool(most > -LEANS) if sign > 0 else bool(least < LEANS)
+            flat = not np.isnan(self.planes(name)[index, 2])
+            self._rises[key] = looks(face) or _looked_at(
+                self.planes(name)[[index]] if flat else normals_of(face, steps=LOOKS)
+            )
+        return self._rises[key]
 
-    def near(self, name: str, bounds: Bounds, *, sign: int = 0, tops: bool = True) -> Facets:
+    def near(
+        self,
+        name: str,
+        bounds: Bounds,
+        *,
+        sign: int = 0,
+        tops: bool = True,
+        but: Container[int] = (),
+    ) -> Facets:
         """Triangles of a part that reach into a rectangle of the plan; none if it is not fitted.
 
         With a ``sign`` only those that look up (1) or down (-1); without ``tops`` none of faces
-        that look up. Faces much wider than the rectangle are cut to it first: triangulating them
-        as a whole costs more.
+        that look up; none of the faces ``but``. Faces that are much wider than the rectangle and
+        not simple are cut to it first: triangulating them as a whole costs more.
         """
         if not self.has(name):
             return EMPTY
-        box = self.boxes(name)
         joint = self.has("heel") and self.has("body")
         shared = joint and _within(bounds, self.neck_bounds)
         window = self.neck_bounds if shared else bounds
         found = joined([
-            self._face(name, i, window if _is_wide(box[i], bounds) else None)
+            self._face(name, i, window if self._is_cut(name, i, bounds) else None)
             for i in self.near_faces(name, bounds, sign=sign)
-            if tops or self._may_look(name, i, -1)
+            if i not in but and (tops or self._rise(name, i)[0] < LEANS)
         ])  # fmt: skip
         low, high = found.points.min(axis=1), found.points.max(axis=1)
         hit = (low[:, 0] <= bounds[1]) & (high[:, 0] >= bounds[0])
         hit &= (low[:, 1] <= bounds[3]) & (high[:, 1] >= bounds[2])
         found = found.where(hit)
         return found.facing(axis=2, sign=sign) if sign else found
+
+    def _is_cut(self, name: str, index: int, bounds: Bounds) -> bool:
+        """Whether a face is cut to a rectangle of the plan before it is triangulated."""
+        if not _is_wide(self.boxes(name)[index], bounds):
+            return False
+        face = self.faces(name)[index]
+        return type(face.Surface).__name__ != "Plane" or len(face.Edges) > SIMPLE
 
     @cached_property
     def frame(self) -> NeckFrame:
@@ -187,8 +205,7 @@ class Context:
     @cached_property
     def top(self) -> Facets:
         """Upward triangles of the body beside pocket and cavities, near the neck."""
-        near = self.near("body", self.neck_bounds, sign=1)
-        return near.without_faces(self.body_faces.below_top)
+        return self.near("body", self.neck_bounds, sign=1, but=self.body_faces.below_top)
 
     @cached_property
     def strings(self) -> Strings:
@@ -232,6 +249,8 @@ LOOKS = (0.01, 0.25, 0.5, 0.75, 0.99)
 """Shares of a curved face's parameters at which its normals are looked at."""
 LEANS = 0.1
 """Z of a normal that is still near to level."""
+SIMPLE = 30
+"""A plane face of no more edges is triangulated once as a whole: cutting it costs as much."""
 WIDE = 30.0
 """A face that reaches farther than this [mm] beyond a rectangle is cut to it."""
 
@@ -263,6 +282,10 @@ def _cropped(face: Any, bounds: Bounds) -> list[Any]:
         bounds[1] - bounds[0] + 2, bounds[3] - bounds[2] + 2, box.ZLength + 2, corner
     )
     return list(face.copy().common(window).Faces)
+
+
+def _looked_at(normals: FloatArray) -> tuple[float, float]:
+    return float(normals[:, 2].min()) - LEANS, float(normals[:, 2].max()) + LEANS
 
 
 def _plane_normal(face: Any) -> tuple[float, float, float]:

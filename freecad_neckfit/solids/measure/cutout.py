@@ -16,6 +16,8 @@ AROUND = 3.0
 """An opening is no more than this [mm] longer than its pickup, at either end."""
 BESIDE = 12.0
 """How far [mm] beside the pocket the cut-out's sides may stand."""
+SAME = 1e-9
+"""Segments whose ends and normals differ by less than this [mm, radians] are one."""
 UPRIGHT = 0.3
 """Walls lean less than this (Z of their normal)."""
 
@@ -103,13 +105,20 @@ def _end_at_zero(facets: Facets, deep: float) -> float:
 
 
 def plan_lines(facets: Facets) -> tuple[FloatArray, FloatArray]:
-    """(m, 2, 2) segments that upright triangles cover in the plan, and (m, 2) their normals."""
+    """(m, 2, 2) segments that upright triangles cover in the plan, and (m, 2) their normals.
+
+    Each segment once, though the two halves of a wall's strip cover it both.
+    """
     flat = facets.points[:, :, :2]
     ends = np.stack([flat, np.roll(flat, -1, axis=1)], axis=2)
     longest = np.linalg.norm(ends[:, :, 0] - ends[:, :, 1], axis=2).argmax(axis=1)
     segments = ends[np.arange(len(flat)), longest]
-    normal = facets.normal[:, :2]
-    return segments, normal / np.linalg.norm(normal, axis=1)[:, None]
+    normal = facets.normal[:, :2] / np.linalg.norm(facets.normal[:, :2], axis=1)[:, None]
+    back = segments[:, 0, 0] + segments[:, 0, 1] > segments[:, 1, 0] + segments[:, 1, 1]
+    either_way = np.where(back[:, None, None], segments[:, ::-1], segments).reshape(-1, 4)
+    keys = np.round(np.concatenate([either_way, normal], axis=1) / SAME)
+    _, one = np.unique(keys, axis=0, return_index=True)
+    return segments[one], normal[one]
 
 
 def first_ahead(context: Context, *, past: float) -> tuple[int, float] | None:

@@ -72,7 +72,9 @@ def _corners(context: Context, end: Facets) -> Measured | None:
     points, walls = end.points.reshape(-1, 3), plate_walls(context)
     if not len(points) or not len(walls):
         return None
-    return _nearest(signed_room(points[:, :2], *plan_lines(walls))[0], points)
+    # Triangles share their corners, and upright ones stand over each other.
+    plan, one = np.unique(points[:, :2], axis=0, return_index=True)
+    return _nearest(signed_room(plan, *plan_lines(walls))[0], points[one])
 
 
 def _end(context: Context, end: Facets) -> Measured | None:

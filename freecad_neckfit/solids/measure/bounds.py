@@ -1,0 +1,62 @@
+"""How far a face can reach, and which way it can look, told from its surface alone."""
+
+from __future__ import annotations
+
+import math
+from typing import Any
+
+UPRIGHT = 1e-6
+"""A direction off the vertical by less than this [radians] counts as upright."""
+EDGE = 1e-9
+"""A face that ends within this [radians] of a turning point does not pass it."""
+
+Box = tuple[float, float, float, float, float, float]
+
+
+def box_of(face: Any) -> Box:
+    """X, Y, Z from, then to [mm] of what holds the face; may be loose for a curved one.
+
+    The kernel's own bounds of a ring's piece hold much of the ring. A piece of an upright one that
+    neither turns over nor back reaches no farther than its edges.
+    """
+    if not (_is_ring(face) and _turns(face, math.pi / 2) == 0):
+        return _numbers(face.BoundBox)
+    boxes = [_numbers(edge.BoundBox) for edge in face.Edges]
+    low, high = ([side(b[k] for b in boxes) for k in range(6)] for side in (min, max))
+    return (low[0], low[1], low[2], high[3], high[4], high[5])
+
+
+def looks(face: Any) -> tuple[float, float] | None:
+    """Least and most that the Z of the face's outward normals can be; None where not told.
+
+    Told of planes, and of cylinders and pieces of rings about an upright axis.
+    """
+    kind = type(face.Surface).__name__
+    if kind == "Plane":
+        z = float(face.normalAt(0, 0).z)
+        return z, z
+    if kind == "Cylinder" and _is_upright(face.Surface.Axis):
+        return 0.0, 0.0
+    if _is_ring(face) and _turns(face, math.pi, start=math.pi / 2) == 0:
+        u, _, first, last = face.ParameterRange
+        ends = [float(face.normalAt(u, v).z) for v in (first, last)]
+        return min(ends), max(ends)
+    return None
+
+
+def _is_ring(face: Any) -> bool:
+    return type(face.Surface).__name__ == "Toroid" and _is_upright(face.Surface.Axis)
+
+
+def _is_upright(direction: Any) -> bool:
+    return math.hypot(direction.x, direction.y) < UPRIGHT
+
+
+def _turns(face: Any, every: float, *, start: float = 0.0) -> int:
+    """How many of the angles start, start ± every … the face passes round the ring's own circle."""
+    first, last = (float(a) for a in face.ParameterRange[2:])
+    return math.floor((last - EDGE - start) / every) - math.floor((first + EDGE - start) / every)
+
+
+def _numbers(box: Any) -> Box:
+    return (box.XMin, box.YMin, box.ZMin, box.XMax, box.YMax, box.ZMax)

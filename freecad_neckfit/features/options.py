@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Mapping
 from typing import Any
 
+from ..job.errors import BadInput
 from ..job.joint import Job, JobFile
 from ..job.layers import Layer, Said, Tables
+from ..job.options import MOST_OPTIONS
 from ..job.parameters import ALL
+from ..job.plain import LONGEST_TEXT
 from ..job.quantity import Kind
+from .gather import joint_stated
 
 
 def packed(file: JobFile) -> str:
@@ -16,6 +21,34 @@ def packed(file: JobFile) -> str:
     if not file.options:
         return ""
     return json.dumps([_differences(file.base, option) for option in file.options])
+
+
+def keep_option(joint: Any, name: str, after: Mapping[str, Any]) -> str:
+    """Keep a joint that states ``after`` (inner values by key) as one more option; return its name.
+
+    What ``joint`` states itself stays as it is. A name that is taken gets a number. Raises BadInput
+    where there are too many options, or nothing differs.
+    """
+    base = joint_stated(joint)
+    was, now = _plain(base), _plain(dict(after))
+    options = json.loads(joint.Options or "[]")
+    values = {key: value for key, value in now.items() if key not in was or was[key] != value}
+    defaults = [key for key in ALL if key in was and key not in now]
+    if not values and not defaults:
+        raise BadInput("This is what the joint states already; an option needs a difference.")
+    if len(options) >= MOST_OPTIONS:
+        raise BadInput(f"A joint has at most {MOST_OPTIONS} options; remove one first.")
+    called = _free_name(name.strip()[: LONGEST_TEXT - 8], {o["name"] for o in options})
+    options.append(
+        {"name": called, "values": values, "limits": {}, "spreads": {}, "defaults": defaults}
+    )
+    joint.Options = json.dumps(options)
+    return called
+
+
+def _free_name(name: str, taken: set[str]) -> str:
+    numbers = (f"{name} ({n})" for n in range(2, len(taken) + 3))
+    return next(each for each in (name, *numbers) if each not in taken)
 
 
 def unpacked(text: str, *, source: str) -> dict[str, Tables]:

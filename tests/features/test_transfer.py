@@ -173,3 +173,25 @@ def test_an_edited_joint_that_is_refused_is_not_written(joint, tmp_path):
     with pytest.raises(BadInput, match=r"Pocket\.Depth: 99\.0 mm lies above"):
         joint_to_file(joint, tmp_path / "joint.toml")
     assert list(tmp_path.iterdir()) == []
+
+
+def test_another_place_is_kept_as_an_option_and_written(document, file, tmp_path):
+    from freecad_neckfit.features.gather import joint_stated
+    from freecad_neckfit.features.options import keep_option
+    from freecad_neckfit.features.transfer import joint_from_file, joint_to_file
+
+    joint = joint_from_file(document, file)
+    before = joint_stated(joint)
+    after = {k: v for k, v in before.items() if k != "pocket.angle"} | {"pocket.depth": 16.25}
+    names = [keep_option(joint, "shallower", after) for _ in range(2)]
+    assert names == ["shallower", "shallower (2)"]
+    assert same(joint_stated(joint), before)
+    with pytest.raises(BadInput, match="needs a difference"):
+        keep_option(joint, "the same", before)
+    joint_to_file(joint, tmp_path / "more.toml")
+    job = read_job(tmp_path / "more.toml")
+    kept = job.options[-1]
+    assert kept.name == "shallower (2)"
+    assert kept.stated["pocket.depth"] == pytest.approx(16.25)
+    assert "pocket.angle" not in kept.stated
+    assert len(job.options) == len(read_job(file).options) + 2

@@ -6,9 +6,11 @@ import pytest
 Part = pytest.importorskip("Part")
 from FreeCAD import Placement, Rotation, Vector  # noqa: E402
 
+from freecad_neckfit.solids.measure import columns  # noqa: E402
 from freecad_neckfit.solids.measure.columns import highest  # noqa: E402
 from freecad_neckfit.solids.measure.context import Context  # noqa: E402
-from freecad_neckfit.solids.measure.overlay import overlay  # noqa: E402
+from freecad_neckfit.solids.measure.facets import Facets  # noqa: E402
+from freecad_neckfit.solids.measure.overlay import overlay, seen  # noqa: E402
 from freecad_neckfit.solids.measure.surfaces import height_on  # noqa: E402
 
 pytestmark = pytest.mark.freecad
@@ -126,6 +128,21 @@ def test_clipping_at_a_plane_keeps_the_right_side():
 def test_columns_find_the_highest_face():
     up = facets(box((10, 10, 4), (0, 0, 0)).fuse(box((5, 5, 9), (0, 0, 0))), 1)
     assert highest(up, np.array([[2.0, 2.0], [8.0, 8.0], [50.0, 0.0]])).tolist() == [9, 4, -np.inf]
+
+
+@pytest.mark.parametrize("pairs", [4_000_000, 300])
+def test_columns_meet_every_triangle_that_they_lie_in(monkeypatch, pairs):
+    monkeypatch.setattr(columns, "PAIRS", pairs)
+    rng = np.random.default_rng(1)
+    spread = rng.choice([0.1, 3.0], (60, 1, 1))
+    points = rng.uniform(0, 10, (60, 1, 3)) + rng.normal(0, 1, (60, 3, 3)) * spread
+    plan = rng.uniform(0, 10, (500, 2))
+    found = columns.crossings(Facets(points, points[:, 0], np.arange(60)), plan)
+    every, at = (k.ravel() for k in np.indices((500, 60)))
+    inside, height = seen(plan[every, None], points[at])
+    expected = zip(every[inside[:, 0]], height[inside], strict=True)
+    assert sorted(zip(*found, strict=True)) == sorted(expected)
+    assert len(found[0]) > 100
 
 
 def test_a_surface_is_carried_on_beyond_its_face():

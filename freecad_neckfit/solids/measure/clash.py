@@ -22,8 +22,8 @@ from ...job.errors import KernelFailure
 from .columns import next_above, next_below
 from .facets import Facets
 from .measured import Place
+from .nearest_section import Bundles
 from .overlay import Overlay, overlay
-from .sections import to_section
 
 BAND = 0.01
 """Parts that overlap no deeper than this [mm] touch."""
@@ -35,7 +35,7 @@ WITHIN = 1e-5
 """Share of the way from a common part's corner to its middle at which columns are looked up."""
 LEVELS = (1e-3, 0.5, 1 - 1e-3)
 """Where in the height of the overlap its edge in the plan is looked for."""
-BATCH = 32
+BATCH = 128
 
 
 @dataclass(frozen=True)
@@ -94,10 +94,12 @@ def clash(one: Part, other: Part) -> Clash:
         return NONE
     columns = _columns(found, one, other)
     worst = NONE
+    sides: tuple[Bundles, Bundles] | None = None
     groups = [columns.where(columns.pair == pair) for pair in np.unique(columns.pair)]
     for group in sorted(groups, key=lambda g: -g.by_height):
         if group.by_height > worst.depth:
-            worst = max(worst, _depth(group, one.all(), other.all()), key=lambda c: c.depth)
+            sides = sides or (Bundles(one.all()), Bundles(other.all()))
+            worst = max(worst, _depth(group, *sides, enough=worst.depth), key=lambda c: c.depth)
     if worst is NONE:
         return NONE
     shared = found.plan[found.valid]
@@ -143,14 +145,15 @@ def _without_repeats(
     return np.asarray(by_rank[np.sort(first)])
 
 
-def _depth(columns: Columns, one: Facets, other: Facets) -> Clash:
+def _depth(columns: Columns, one: Bundles, other: Bundles, *, enough: float) -> Clash:
+    """A depth that is not above ``enough`` may be read too small or too large below it."""
     lift, drop = float(columns.lift.max()), float(columns.drop.max())
     by_height = columns.by_height
     shift, place = 0.0, (0.0, 0.0, 0.0)
     columns = columns.where(np.argsort(-columns.rank, kind="stable"))
     for start in range(0, len(columns.pair), BATCH):
         here = columns.where(np.arange(start, min(start + BATCH, len(columns.pair))))
-        far, at = _widest(here, one, other)
+        far, at = _widest(here, one, other, enough=max(shift, enough))
         if far > shift:
             shift, place = far, at
         if shift >= by_height:
@@ -163,12 +166,14 @@ def _depth(columns: Columns, one: Facets, other: Facets) -> Clash:
     return Clash(by_height, "lift" if lift <= drop else "drop", (x, y, float(level[deepest])))
 
 
-def _widest(columns: Columns, one: Facets, other: Facets) -> tuple[float, Place]:
+def _widest(
+    columns: Columns, one: Bundles, other: Bundles, *, enough: float
+) -> tuple[float, Place]:
     """Largest distance [mm] in the plan from a column to an edge of either part, and where."""
     levels = [columns.bottom + (columns.top - columns.bottom) * s for s in LEVELS]
     plan = np.concatenate([columns.plan] * len(LEVELS))
     points = np.column_stack([plan, np.concatenate(levels)])
-    far = np.maximum(to_section(one, points), to_section(other, points))
+    far = np.maximum(*(part.distance(points, enough=enough) for part in (one, other)))
     index = int(far.argmax())
     x, y, z = (float(a) for a in points[index])
     return float(far[index]), (x, y, z)

@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 
 from ...job.arrays import FloatArray
 from .failures import NotFound
+from .grid import grid_of
 
 ARCS = ((4.0, 0.02), (8.0, 0.01), (20.0, 0.006), (100.0, 0.003))
 """Accuracy to ask FreeCAD for, by radius [mm] up to which it leaves arcs within about 0.001 mm.
@@ -141,15 +142,22 @@ def facets_of(face: Any, index: int, *, fine: float) -> Facets:
 
     Raises NotFound where the kernel gives no triangles.
     """
-    corners, triples = face.tessellate(fine)
-    if not triples:
-        raise NotFound(f"the kernel gave no triangles for face {index + 1}")
-    points = np.array([(p.x, p.y, p.z) for p in corners])[np.array(triples)]
+    tight = fine == FILLET and type(face.Surface).__name__ != "Plane"
+    points = grid_of(face) if tight else None
+    if points is None:
+        points = _tessellated(face, index, fine)
     across = np.cross(points[:, 1] - points[:, 0], points[:, 2] - points[:, 0])
     size = np.linalg.norm(across, axis=1)
     keep = size > 0
     normal = across[keep] / size[keep, None]
     return Facets(points[keep], normal, np.full(int(keep.sum()), index))
+
+
+def _tessellated(face: Any, index: int, fine: float) -> FloatArray:
+    corners, triples = face.tessellate(fine)
+    if not triples:
+        raise NotFound(f"the kernel gave no triangles for face {index + 1}")
+    return np.asarray(np.array([(p.x, p.y, p.z) for p in corners])[np.array(triples)])
 
 
 def _cut_triangle(corners: FloatArray, side: FloatArray) -> list[FloatArray]:

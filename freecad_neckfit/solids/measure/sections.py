@@ -15,32 +15,14 @@ def section(facets: Facets, z: float) -> tuple[FloatArray, FloatArray]:
     """
     above = facets.points[:, :, 2] > z
     cut = above.any(axis=1) & ~above.all(axis=1)
-    segments = _cut(facets.points[cut], np.full(int(cut.sum()), z))
+    segments = cut_level(facets.points[cut], np.full(int(cut.sum()), z))
     normal = facets.normal[cut][:, :2]
     size = np.linalg.norm(normal, axis=1)
     flat = size > 0
     return segments[flat], normal[flat] / size[flat, None]
 
 
-def to_section(facets: Facets, points: FloatArray) -> FloatArray:
-    """(k,) plan distance [mm] of points (k, 3) to the triangles' section at each point's level.
-
-    Infinite where nothing is cut at that level.
-    """
-    heights, z = facets.points[:, :, 2], points[:, 2]
-    lowest, highest = heights.min(axis=1), heights.max(axis=1)
-    i, j = np.nonzero((highest > z[:, None]) & (lowest <= z[:, None]))
-    segments = _cut(facets.points[j], z[i])
-    start, along = segments[:, 0], segments[:, 1] - segments[:, 0]
-    off = points[i, :2] - start
-    square = np.maximum((along**2).sum(axis=1), 1e-300)
-    share = np.clip((off * along).sum(axis=1) / square, 0.0, 1.0)
-    best = np.full(len(points), np.inf)
-    np.minimum.at(best, i, np.hypot(*(off - share[:, None] * along).T))
-    return best
-
-
-def _cut(points: FloatArray, z: FloatArray) -> FloatArray:
+def cut_level(points: FloatArray, z: FloatArray) -> FloatArray:
     """(m, 2, 2) segments of triangles (m, 3, 3), each cut at its own level."""
     height = points[:, :, 2] - z[:, None]
     above = height > 0

@@ -1,0 +1,71 @@
+"""Free-form fillets laid out as a grid, and the nearest part of a level section."""
+
+import numpy as np
+import pytest
+
+Part = pytest.importorskip("Part")
+from FreeCAD import Vector  # noqa: E402
+
+from freecad_neckfit.job.resolve import complete  # noqa: E402
+from freecad_neckfit.solids.build import build  # noqa: E402
+from freecad_neckfit.solids.measure.context import Context  # noqa: E402
+from freecad_neckfit.solids.measure.facets import Facets  # noqa: E402
+from freecad_neckfit.solids.measure.grid import grid_of  # noqa: E402
+from freecad_neckfit.solids.measure.nearest_section import Bundles  # noqa: E402
+from freecad_neckfit.solids.measure.sections import section  # noqa: E402
+
+pytestmark = pytest.mark.freecad
+
+
+@pytest.fixture(scope="module")
+def fillet():
+    """The fillet along the foot of a round end, over a tilted floor: no torus."""
+    values = complete({"pocket.end_shape": "round", "pocket.end_radius": 46.8,
+                       "pocket.angle": 2.0, "pocket.floor_fillet": 0.6})  # fmt: skip
+    context = Context(build(values).parts, values)
+    faces = [context.faces("body")[i] for i in context.body_faces.fillets]
+    return max(faces, key=lambda f: f.BoundBox.YLength)
+
+
+def test_a_fillet_along_an_arc_takes_few_triangles_that_leave_it_by_a_thousandth(fillet):
+    triangles = grid_of(fillet)
+    assert len(triangles) < 10_000
+    spots = np.concatenate([triangles.mean(axis=1), triangles[:, :2].mean(axis=1)])[::40]
+    off = [Part.Vertex(Vector(*p.tolist())).distToShape(fillet)[0] for p in spots]
+    assert max(off) < 0.0015
+
+
+def test_a_grids_triangles_look_out_of_the_wood(fillet):
+    triangles = grid_of(fillet)
+    across = np.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
+    assert across[:, 2].min() > -1e-9  # a fillet at a floor looks up
+    assert across[:, 2].max() > 0
+
+
+def test_a_face_that_is_not_bounded_by_four_edges_gets_no_grid():
+    face = Part.makeBox(10, 10, 10).cut(Part.makeCylinder(2, 30)).Faces
+    assert all(grid_of(f) is None for f in face if len(f.Edges) != 4)
+    assert any(len(f.Edges) != 4 for f in face)
+
+
+def test_the_nearest_part_of_a_section_is_that_of_all_triangles():
+    rng = np.random.default_rng(4)
+    points = rng.uniform(-20, 20, (300, 1, 3)) + rng.normal(0, 3, (300, 3, 3))
+    normal = np.cross(points[:, 1] - points[:, 0], points[:, 2] - points[:, 0])
+    normal /= np.linalg.norm(normal, axis=1)[:, None]
+    facets = Facets(points, normal, np.arange(300) // 50)
+    spots = rng.uniform(-30, 30, (80, 3))
+    expected = []
+    for spot in spots:
+        segments, _ = section(facets, float(spot[2]))
+        start, along = segments[:, 0], segments[:, 1] - segments[:, 0]
+        share = ((spot[:2] - start) * along).sum(axis=1) / (along**2).sum(axis=1)
+        foot = start + np.clip(share, 0, 1)[:, None] * along
+        expected.append(np.linalg.norm(spot[:2] - foot, axis=1).min(initial=np.inf))
+    bundles = Bundles(facets)
+    assert bundles.distance(spots) == pytest.approx(np.array(expected), abs=1e-9)
+    rough = bundles.distance(spots, enough=3.0)
+    far = np.array(expected) > 3.0
+    assert far.any()
+    assert rough[far] == pytest.approx(np.array(expected)[far], abs=1e-9)
+    assert (rough[~far] <= 3.0).all()

@@ -60,14 +60,14 @@ class NeckForm(QtGui.QWidget):
         self.pick.setToolTip(
             tr("Click the right face in the 3D view; with Ctrl one more, or one less.")
         )
-        self.back = _button(tr("As found"), "NeckFitImportBack")
+        self.back = _button(tr("Faces as found"), "NeckFitImportBack")
         self.back.setToolTip(tr("Take the faces again that were found by itself."))
-        self.accept = _button(tr("It is right"), "NeckFitImportAccept")
+        self.accept = _button(tr("Keep as recognised"), "NeckFitImportAccept")
         self.accept.setToolTip(tr("What was recognised stands as the answer."))
         self.value = QtGui.QLineEdit()
         self.value.setObjectName("NeckFitImportValue")
         self.value.setPlaceholderText(tr("another value"))
-        self.take = _button(tr("Take"), "NeckFitImportTake")
+        self.take = _button(tr("Use it"), "NeckFitImportTake")
         self.pick.toggled.connect(self.picking)
         self.back.clicked.connect(lambda *_: self.given_back.emit())
         self.accept.clicked.connect(lambda *_: self.accepted.emit())
@@ -164,7 +164,9 @@ class NeckForm(QtGui.QWidget):
             value = f": {escape(row.value)}" if row.value else ""
             off = f" ± {escape(row.off)}" if row.off else ""
             lines = [f"<b>{escape(row.title)}{value}</b>{off} ({escape(row.standing.word)})"]
-            lines += [escape(text) for text in (row.question, row.how) if text]
+            lines += [
+                escape(text[0].upper() + text[1:]) for text in (row.question, row.how) if text
+            ]
         self.detail.setText("<br>".join(lines))
         self.pick.setEnabled(row is not None and row.can_pick)
         by_hand = row is not None and row.can_pick and row.standing is Standing.HAND

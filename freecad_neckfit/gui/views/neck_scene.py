@@ -22,7 +22,7 @@ from .neck_mesh import hit, rims, span
 
 WOOD: Colour = (0.86, 0.80, 0.70)
 RIM: Colour = (0.25, 0.22, 0.18)
-PALE: Colour = (0.8, 0.8, 0.8)
+PALE: Colour = (0.5, 0.5, 0.5)
 SMOOTH = math.radians(25.0)
 """Facets that meet at less are shaded as one."""
 ASIDE = 0.55

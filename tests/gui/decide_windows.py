@@ -63,6 +63,9 @@ def window_seen(document, joint):
     seen["tried words"] = dialog.words.toPlainText()
     seen["document while trying"] = float(joint.Pocket.Depth)
     undo = document.UndoCount
+    click(dialog.option)
+    seen["kept"] = [dialog.notice.text(), document.UndoCount - undo, float(joint.Pocket.Depth)]
+    undo = document.UndoCount
     click(dialog.take)
     seen["taken"] = [float(joint.Pocket.Depth), float(joint.Pocket.Angle)]
     seen["undo steps"] = document.UndoCount - undo
@@ -124,6 +127,8 @@ def mend_seen(document, joint):
         "caption": dialog.costs.text(),
     }
     picture(dialog, "mend")
+    click(dialog.option)
+    seen["kept"] = dialog.notice.text()
     undo = document.UndoCount
     click(dialog.take)
     seen["depth"] = float(joint.Pocket.Depth)
@@ -188,6 +193,7 @@ def limits_edited(document, joint, dialog):
     table, seen = dialog.limits, {}
     seen["first"] = cells(table, "plate.thickness")
     seen["share"] = dialog.found.simulation.share
+    dialog.wish.setValue(50.0)  # what to draw in takes long, and was seen already
     undo = document.UndoCount
     type_into(table, "plate.thickness", 3, "1/64 in")
     type_into(table, "plate.thickness", 2, "0.02")

@@ -39,6 +39,15 @@ def test_taking_over_is_one_step_of_undo(told):
     assert seen["undone"] == 15.5
 
 
+def test_a_place_and_a_remedy_are_kept_as_options_to_be_compared(told):
+    sentence, steps, depth = told["window"]["kept"]
+    assert sentence == "Kept as the option Pocket depth 15.60 mm, angle 0.10°."
+    assert (steps, depth) == (1, 15.5)
+    assert told["mend"]["kept"].startswith("Kept as the option pocket depth 16.10 mm -> 15.")
+    for name in ("Pocket depth 15.60 mm, angle 0.10°", "pocket depth 16.10 mm -> 15."):
+        assert name in told["options"]["text"]
+
+
 def test_a_click_goes_to_the_steps_of_its_own_axis(told):
     seen = told["window"]
     assert seen["tried plate"] == pytest.approx([15.6, 2.1])

@@ -10,6 +10,7 @@ from ...features.assemblies import job_of
 from ...features.gather import joint_stated, objects_of
 from ...features.limits import state_limits
 from ...features.one_step import one_step
+from ...features.options import keep_option
 from ...features.properties import flag_of, outer, property_of
 from ...features.roles import STATED, role_of
 from ...features.run_check import check
@@ -49,6 +50,18 @@ def keep(joint: Any, values: Mapping[str, Any], *, name: str) -> None:
         for key, value in values.items():
             _put(joint, key, value)
         joint.Document.recompute()
+
+
+def keep_as_option(joint: Any, after: Mapping[str, Any], *, name: str) -> str:
+    """Keep a joint that states ``after`` as an option; returns what it is called.
+
+    One step of undo. Raises BadInput where it would be impossible, or no option is left.
+    """
+    job_of(joint, dict(after))
+    with one_step(joint.Document, name):
+        called = keep_option(joint, name, after)
+        joint.Document.recompute()
+    return called
 
 
 def keep_tolerance(

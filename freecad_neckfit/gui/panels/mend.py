@@ -7,11 +7,11 @@ from typing import Any
 
 from PySide import QtCore, QtGui
 
-from ...decide.conflicts import find_conflicts
+from ...decide.conflicts import Conflict, find_conflicts
 from ...decide.mending import Remedy, find_remedies
 from ...decide.mending_text import COSTS, conflict_lines, cost_line, headline
 from ...decide.moves import KINDS, Stock, moves
-from ...decide.progress import Progress, tell
+from ...decide.progress import tell
 from ...decide.shop import Steps
 from ...decide.stock import read_stock
 from ...decide.toll import toll
@@ -21,8 +21,9 @@ from ...features.assemblies import job_of, outline_of
 from ...job.parameters import ALL
 from ...job.resolve import complete
 from ...run.prove import prover
+from ..sentences import say
 from ..translate import tr
-from .decide_apply import take_over
+from .decide_apply import keep_as_option, take_over
 from .decide_dialog import DecideDialog, show, told
 from .decide_wait import waiting
 
@@ -33,6 +34,9 @@ class MendDialog(DecideDialog):
     def __init__(self, joint: Any) -> None:
         super().__init__(joint, title=tr("What mends it"), name="NeckFitMend")
         self.remedies: tuple[Remedy, ...] = ()
+        self.conflicts: tuple[Conflict, ...] = ()
+        self.reason = ""
+        self.searched: dict[str, Any] = {}
         self.conflict = QtGui.QLabel()
         self.conflict.setObjectName("NeckFitConflict")
         self.conflict.setWordWrap(True)
@@ -59,7 +63,9 @@ class MendDialog(DecideDialog):
         self.button(tr("Other bridges and pickups…"), self._choose_stock)
         self.button(tr("Shop's steps…"), self.ask_shop)
         self.take = self.button(tr("Take over this change"), self._take)
-        self.take.setEnabled(False)
+        self.option = self.button(tr("Keep as an option"), self._keep)
+        for made in (self.take, self.option):
+            made.setEnabled(False)
 
     def _allowed_list(self) -> Any:
         found = QtGui.QListWidget()
@@ -80,7 +86,7 @@ class MendDialog(DecideDialog):
 
     def look(self) -> None:
         """Search anew; every change listed has passed the full check on solids."""
-        stated = self.stated()
+        self.searched = stated = self.stated()
         prove = prover(
             outline=outline_of(job_of(self.joint, stated)),
             units=self.units,
@@ -90,28 +96,44 @@ class MendDialog(DecideDialog):
         self.costs.setText("")
         self.remedies = ()
         with waiting(self, tr("Looking for what mends it")) as progress:
-            tell(progress, 0.0, tr("checking the joint as it is stated"))
-            reason = prove(stated)
-            if not reason:
-                self.conflict.setText(tr("It fits; there is nothing to mend."))
+            tell(progress, 0.0, "checking the joint as it is stated")
+            self.reason = prove(stated)
+            if self.reason:
+                self.conflicts = find_conflicts(find_window(stated), progress=progress)
+            self._tell_conflicts()
+            if not self.reason:
                 return
-            self._tell_conflicts(stated, reason, progress)
             steps = Steps.of(complete(stated))
             found = moves(stated, steps=steps, stock=self.stock, allowed=self.allowed_kinds())
             self.remedies = find_remedies(stated, found, prove=prove, progress=progress)
-        self._list(stated)
+        self._list()
 
-    def _tell_conflicts(self, stated: dict[str, Any], reason: str, progress: Progress) -> None:
+    def retell(self) -> None:
+        """Say anew what was found; what is ticked and chosen stays."""
+        for n in range(self.allowed.count()):
+            item = self.allowed.item(n)
+            item.setText(tr(str(item.data(QtCore.Qt.UserRole))))
+        self._tell_conflicts()
+        row = self.list.currentRow()
+        self.list.clear()
+        if self.reason:
+            self._list()
+            self.list.setCurrentRow(row)
+
+    def _tell_conflicts(self) -> None:
         """Say why it does not fit, and which demands exclude one another at any depth and angle."""
-        conflicts = find_conflicts(find_window(stated), progress=progress)
-        lines = conflict_lines(conflicts, self.units)
+        if not self.reason:
+            self.conflict.setText(tr("It fits; there is nothing to mend."))
+            return
+        lines = conflict_lines(self.conflicts, self.units)
         free = tr("Other depths or angles do meet every demand together.")
-        self.conflict.setText("\n".join([reason, "", *(lines or [free])]))
+        self.conflict.setText("\n".join([say(self.reason), "", *(lines or [free])]))
 
-    def _list(self, stated: dict[str, Any]) -> None:
+    def _list(self) -> None:
         """Each change with what it costs elsewhere below it."""
         for remedy in self.remedies:
-            costs = [cost_line(c, self.units) for c in toll(stated, remedy.stated)[:COSTS]]
+            told_of = toll(self.searched, remedy.stated)[:COSTS]
+            costs = [cost_line(c, self.units) for c in told_of]
             costs = costs or [tr("It costs nothing elsewhere.")]
             item = QtGui.QListWidgetItem(
                 "\n".join([headline(remedy, self.units), *(f"      {c}" for c in costs)])
@@ -139,7 +161,18 @@ class MendDialog(DecideDialog):
             self.look()
 
     def _chosen(self, row: int) -> None:
-        self.take.setEnabled(0 <= row < len(self.remedies))
+        for made in (self.take, self.option):
+            made.setEnabled(0 <= row < len(self.remedies))
+
+    @told
+    def _keep(self) -> None:
+        """Keep the change that is chosen as an option of the joint."""
+        row = self.list.currentRow()
+        if 0 <= row < len(self.remedies):
+            remedy = self.remedies[row]
+            name = headline(remedy, self.units)
+            called = keep_as_option(self.joint, remedy.stated, name=name)
+            self.say(tr("Kept as the option {}.").format(called))
 
     @told
     def _take(self) -> None:
@@ -153,7 +186,8 @@ class MendDialog(DecideDialog):
             for key, (_, after) in remedy.changes.items()
             if ALL[key].default is not None or key in remedy.stated
         }
-        take_over(self.joint, values, name=headline(remedy, self.units))
+        with waiting(self, tr("Taking it over")) as progress:
+            take_over(self.joint, values, name=headline(remedy, self.units), progress=progress)
         self.look()
 
 

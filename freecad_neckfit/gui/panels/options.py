@@ -35,7 +35,12 @@ class OptionsDialog(DecideDialog):
         self.table = compare(found, units=self.units)
         self.page.setHtml(as_html(self.table, title=self.label))
         if not job.options:
-            self.say(tr("This joint has no options; a job file states them under [[option]]."))
+            self.say(
+                tr(
+                    "This joint has no options. Keep a place tried or a change found as one in the "
+                    "other windows; a job file states them under [[option]]."
+                )
+            )
 
     @told
     def _save(self) -> None:

@@ -11,7 +11,7 @@ from ...decide.pictures.tolerances import draw_failures
 from ...decide.tolerances.dimension import READ, Dimension, dimensions, limits_of
 from ...decide.tolerances.report import EXPLAINED, report_lines
 from ...decide.tolerances.study import Study, study
-from ...job.errors import BadInput
+from ...job.errors import BadInput, NeckFitError
 from ...job.joint import Job
 from ...job.parameters import ALL
 from ...job.parameters.shop import GENERAL, SPREADS
@@ -119,13 +119,25 @@ class TolerancesDialog(DecideDialog):
         count = int(self.draws.itemData(self.draws.currentIndex()))
         with waiting(self, tr("Drawing joints")) as progress:
             self.found = study(base.stated, dims, wish=wish, draws=count, progress=progress)
-        found = self.found
-        self.limits.explain(_by_key(dims, list(found.simulation.influence)))
+        self.limits.explain(_by_key(dims, list(self.found.simulation.influence)))
+        self._tell(self.found)
+
+    def retell(self) -> None:
+        """Say anew what was found."""
+        self.words.setToolTip("\n".join(tr(line) for line in EXPLAINED))
+        self._fill(self.job().base)
+        if self.found is None:
+            return
+        dims, shares = self.found.simulation.dims, list(self.found.simulation.influence)
+        self.limits.explain(_by_key(tuple(dims), shares))
+        self._tell(self.found)
+
+    def _tell(self, found: Study) -> None:
         svg = draw_failures(found.simulation, name=self.label, units=self.units)
         self.picture.show_svg(svg)
         lines = report_lines(
             self.label, found.linear, found.simulation, found.steps, found.alone,
-            wish=wish, units=self.units,
+            wish=self.wished / 100, units=self.units,
         )  # fmt: skip
         self.words.setPlainText("\n".join(lines))
 
@@ -151,7 +163,7 @@ class TolerancesDialog(DecideDialog):
         base = self.job().base
         try:
             self._take(base, key, column, text)
-        except BadInput:
+        except NeckFitError:
             self._fill(base)
             raise
         self.look()
@@ -159,7 +171,8 @@ class TolerancesDialog(DecideDialog):
     def _take(self, base: Job, key: str, column: int, text: str) -> None:
         if column == VALUE:
             value = typed_value(key, text, self.units)
-            take_over(self.joint, {key: value}, name=name_of(key))
+            with waiting(self, tr("Taking it over")) as progress:
+                take_over(self.joint, {key: value}, name=name_of(key), progress=progress)
             return
         name = tr("Limits of {}").format(name_of(key))
         limits = self._limits(base)[key]

@@ -16,7 +16,7 @@ from ...decide.window_text import window_lines
 from ...job.resolve import complete
 from ...job.show import compact_length, show_value
 from ..translate import tr
-from .decide_apply import take_over
+from .decide_apply import keep_as_option, take_over
 from .decide_dialog import DecideDialog, show, told
 from .decide_picture import PictureView
 from .decide_wait import waiting
@@ -54,6 +54,7 @@ class WindowDialog(DecideDialog):
         self.body.addWidget(self.picture, 1)
         self.body.addWidget(self.words)
         self.take = self.button(tr("Take over the place clicked"), self._take)
+        self.option = self.button(tr("Keep as an option"), self._keep)
         self.button(tr("Shop's steps…"), self.ask_shop)
         self.button(tr("Save picture…"), self.save_picture)
         self._fill_axes()
@@ -77,6 +78,11 @@ class WindowDialog(DecideDialog):
         self.tried = None
         self._draw()
 
+    def retell(self) -> None:
+        """Draw what was found, and the place that was tried."""
+        if self.window_found is not None:
+            self._draw()
+
     def _draw(self) -> None:
         window = self.window_found
         assert window is not None  # noqa: S101  (drawn after it was found)
@@ -89,7 +95,8 @@ class WindowDialog(DecideDialog):
             units=self.units,
         )
         self.picture.show_svg(self.drawn.svg)
-        self.take.setEnabled(self.tried is not None)
+        for made in (self.take, self.option):
+            made.setEnabled(self.tried is not None)
         lines = window_lines(window, name=self.label, units=self.units, steps=self.steps)
         lines += conflict_lines(self.conflicts, self.units)
         self.words.setPlainText("\n".join(self._tried_lines() or lines))
@@ -113,16 +120,32 @@ class WindowDialog(DecideDialog):
             self.tried = depth, second
             self._draw()
 
+    def _place(self) -> tuple[str, dict[str, Any]]:
+        """What the place that was tried is called, and what it states."""
+        assert self.tried is not None and self.window_found is not None  # noqa: S101, PT018
+        x, y = self.window_found.x, self.window_found.y
+        said = compact_length(self.tried[0], units=self.units)
+        other = show_value(self.tried[1], kind=y.kind, units=self.units)
+        name = tr("Pocket depth {}, {}").format(said, f"{tr(y.name)} {other}")
+        return name, x.taken(self.tried[0]) | y.taken(self.tried[1])
+
+    @told
+    def _keep(self) -> None:
+        """Keep the place that was tried as an option of the joint."""
+        if self.tried is None or self.window_found is None:
+            return
+        name, values = self._place()
+        called = keep_as_option(self.joint, self.stated() | values, name=name)
+        self.say(tr("Kept as the option {}.").format(called))
+
     @told
     def _take(self) -> None:
         """Make the document state the place that was tried."""
         if self.tried is None or self.window_found is None:
             return
-        x, y = self.window_found.x, self.window_found.y
-        values = x.taken(self.tried[0]) | y.taken(self.tried[1])
-        said = compact_length(self.tried[0], units=self.units)
-        other = show_value(self.tried[1], kind=y.kind, units=self.units)
-        take_over(self.joint, values, name=tr("Pocket depth {}, {}").format(said, other))
+        name, values = self._place()
+        with waiting(self, tr("Taking it over")) as progress:
+            take_over(self.joint, values, name=name, progress=progress)
         self.look()
 
 

@@ -63,7 +63,7 @@ def _in_parts(sentence: str, language: str, depth: int) -> str:
     """What is named first stays; then what was written, what is wrong with it and what to do."""
     head, colon, rest = sentence.partition(": ")
     if colon:
-        return f"{translated(head)}{colon}{_say(rest, language, depth - 1)}"
+        return f"{translated(head)}{colon}{_say(rest, language, depth)}"
     refused = REFUSED.fullmatch(sentence)
     if refused is None:
         return sentence

@@ -3093,6 +3093,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Eine Auftragsdatei (TOML) mit Grenzen, Hölzern, Schrauben: was allen Verbindungen gemeinsam ist.</translation>
   </message>
   <message>
+   <source>A joint has at most {} options; remove one first.</source>
+   <translation>Eine Verbindung hat höchstens {} Varianten; zuerst eine entfernen.</translation>
+  </message>
+  <message>
    <source>A joint's body, neck or plate can be adopted, not its {}.</source>
    <translation>Korpus, Hals oder Schlagbrett einer Verbindung lassen sich übernehmen, nicht {}.</translation>
   </message>
@@ -3163,10 +3167,6 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>Apr</source>
    <translation>Apr</translation>
-  </message>
-  <message>
-   <source>As found</source>
-   <translation>Wie gefunden</translation>
   </message>
   <message>
    <source>As stated</source>
@@ -3461,6 +3461,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Erklärt</translation>
   </message>
   <message>
+   <source>Faces as found</source>
+   <translation>Flächen wie gefunden</translation>
+  </message>
+  <message>
    <source>Faces that tell the neck</source>
    <translation>Flächen, die den Hals ergeben</translation>
   </message>
@@ -3625,10 +3629,6 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Er hat seine Halstasche schon</translation>
   </message>
   <message>
-   <source>It is right</source>
-   <translation>Stimmt so</translation>
-  </message>
-  <message>
    <source>Jan</source>
    <translation>Jan</translation>
   </message>
@@ -3655,6 +3655,18 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>Jun</source>
    <translation>Jun</translation>
+  </message>
+  <message>
+   <source>Keep as an option</source>
+   <translation>Als Variante behalten</translation>
+  </message>
+  <message>
+   <source>Keep as recognised</source>
+   <translation>Wie erkannt behalten</translation>
+  </message>
+  <message>
+   <source>Kept as the option {}.</source>
+   <translation>Als Variante {} behalten.</translation>
   </message>
   <message>
    <source>L_o: heel end to fretboard end; 0 where the fretboard ends at the heel</source>
@@ -4441,10 +4453,6 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Tabellen (*.html *.csv)</translation>
   </message>
   <message>
-   <source>Take</source>
-   <translation>Übernehmen</translation>
-  </message>
-  <message>
    <source>Take an adopted solid out of the joint and show it again; what was measured stays stated</source>
    <translation>Einen übernommenen Volumenkörper aus der Verbindung nehmen und wieder zeigen; was gemessen wurde, bleibt angegeben</translation>
   </message>
@@ -4881,12 +4889,16 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Das hält die Saiten auf ihren Saitenreitern.</translation>
   </message>
   <message>
+   <source>This is what the joint states already; an option needs a difference.</source>
+   <translation>Das gibt die Verbindung schon an; eine Variante braucht eine Abweichung.</translation>
+  </message>
+  <message>
    <source>This is what the neck joint has to hold.</source>
    <translation>Das muss die Halsverbindung halten.</translation>
   </message>
   <message>
-   <source>This joint has no options; a job file states them under [[option]].</source>
-   <translation>Diese Verbindung hat keine Varianten; eine Auftragsdatei gibt sie unter [[option]] an.</translation>
+   <source>This joint has no options. Keep a place tried or a change found as one in the other windows; a job file states them under [[option]].</source>
+   <translation>Diese Verbindung hat keine Varianten. In den anderen Fenstern eine versuchte Stelle oder eine gefundene Änderung als Variante behalten; eine Auftragsdatei gibt sie unter [[option]] an.</translation>
   </message>
   <message>
    <source>This went wrong within NeckFit: {}. The report view has the detail.</source>
@@ -4979,6 +4991,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>Use a screw shorter by {short}: see the longest safe one.</source>
    <translation>Eine um {short} kürzere Schraube verwenden: siehe die längste sichere.</translation>
+  </message>
+  <message>
+   <source>Use it</source>
+   <translation>Verwenden</translation>
   </message>
   <message>
    <source>Use longer or thicker screws, or set them farther from the heel end.</source>

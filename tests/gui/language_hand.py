@@ -41,7 +41,9 @@ def texts(widget):
     """Every text in a widget, sorted: cells that are filled anew come in another order."""
     picture(widget, widget.objectName() or type(widget).__name__)
     found = []
-    for each in (widget, *widget.findChildren(QtGui.QWidget)):
+    # Cells that were filled anew leave their former widgets behind for a while, hidden.
+    parts = [w for w in widget.findChildren(QtGui.QWidget) if w.isVisibleTo(widget)]
+    for each in (widget, *parts):
         names = [n for n in PROPERTIES if each.metaObject().indexOfProperty(n) >= 0]
         if isinstance(each, TYPED):
             names = [n for n in names if n not in ("text", "placeholderText")]

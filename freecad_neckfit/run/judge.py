@@ -50,7 +50,7 @@ def judge(
 
     Solids win. A reading that failed leaves the demand "not checked" with its reason; two
     readings that differ by more than ``AGREE`` (for exact checks), or of which only one applies,
-    are reported as the tool disagreeing with itself.
+    are reported as the tool disagreeing with itself, and mending is not advised.
     """
     closed = _closed_figure(reading)
     solid = _solid_figure(measured)
@@ -159,6 +159,8 @@ def _finding(
     if state in (State.UNKNOWN, State.ABSENT):
         met = None
     words = Words(check, room, units)
+    # Whoever moves a joint by a figure in doubt may move it the wrong way.
+    advised = met is False and state is not State.DISAGREES
     toll = _toll(check, case, value)
     return Finding(
         id=check.id,
@@ -175,7 +177,7 @@ def _finding(
         place=_place(solid, closed),
         reason=reason,
         consequence=words.fill(toll.consequence) if met is False else "",
-        mending=words.fill(toll.mending) if met is False else "",
+        mending=words.fill(toll.mending) if advised else "",
         closed_form=closed,
         solids=solid,
     )

@@ -107,6 +107,14 @@ def test_disagreement_does_not_hide_an_unmet_demand():
     assert f.met is False
 
 
+def test_nothing_is_advised_where_the_tool_disagrees_with_itself():
+    agreed = finding(closed=-1.0, solid=Solid(-1.001))
+    assert agreed.mending
+    torn = finding(closed=-1.0, solid=Solid(-2.0))
+    assert torn.mending == ""
+    assert torn.consequence == agreed.consequence
+
+
 def test_a_failed_measurement_is_never_a_pass():
     f = finding(closed=0.5, solid=Solid(np.nan, known=False, because="the cut gave no solid"))
     assert f.state is State.UNKNOWN

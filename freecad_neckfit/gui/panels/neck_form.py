@@ -16,7 +16,9 @@ from .neck_rows import Row, Standing
 
 WIDTH = 430
 """Least width [pixel] in which measure, value and standing can be read side by side."""
-COLUMNS = 4
+NARROW = 385
+"""A list less wide [pixel] leaves residuals to the lines below it."""
+COLUMNS, RESIDUAL = 4, 2
 ROW = QtCore.Qt.UserRole + 1
 CHIPS: dict[Standing, Colour] = {
     Standing.ASKED: ORANGE,
@@ -141,9 +143,12 @@ class NeckForm(QtGui.QWidget):
             if event.key() in (QtCore.Qt.Key_Return, QtCore.Qt.Key_Enter):
                 self.typed.emit(self.value.text())
                 return True
-        elif watched is self.list.viewport() and event.type() == QtCore.QEvent.Leave:
-            self.pointed.emit("")
-        elif watched is not self.list.viewport() and event.type() == QtCore.QEvent.Resize:
+        elif watched is self.list.viewport():
+            if event.type() == QtCore.QEvent.Leave:
+                self.pointed.emit("")
+            elif event.type() == QtCore.QEvent.Resize:
+                self.list.setColumnHidden(RESIDUAL, self.list.width() < NARROW)
+        elif event.type() == QtCore.QEvent.Resize:
             fill(self)
         return False
 

@@ -18,6 +18,7 @@ from ...solids.recognise.neck.patches import Patches
 from ..annotations import nodes
 from ..annotations.palette import BLACK, BLUE, WHITE, YELLOW, Colour
 from ..annotations.sight import Sight, sight_of
+from .covered import covered
 from .neck_mesh import hit, rims, span
 
 WOOD: Colour = (0.86, 0.80, 0.70)
@@ -140,7 +141,25 @@ class NeckScene:
             away = height / 2 / math.tan(camera.heightAngle.getValue() / 2)
         ahead = camera.orientation.getValue().multVec(coin.SbVec3f(0, 0, -1))
         camera.focalDistance.setValue(away)
-        camera.position.setValue(coin.SbVec3f(*map(float, at)) - ahead * away)
+        right = camera.orientation.getValue().multVec(coin.SbVec3f(1, 0, 0))
+        aside = right * (self._shift() * height)
+        camera.position.setValue(coin.SbVec3f(*map(float, at)) - ahead * away + aside)
+
+    def _shift(self) -> float:
+        """How far right of the free part's middle the view's middle is, by the view's height.
+
+        Newer versions of FreeCAD lay their panels over the view.
+        """
+        wide, high = self.view.getSize()
+        left, right = 0.0, float(wide)
+        for box in covered(self._document.Name)((wide, high)):
+            if box.height < high / 2:
+                continue
+            if box.x + box.width / 2 > wide / 2:
+                right = min(right, box.x)
+            else:
+                left = max(left, box.x + box.width)
+        return (wide - left - right) / 2 / high if right - left > wide / 4 else 0.0
 
     def _paint(self) -> None:
         colours = [WOOD] * len(self.patches)

@@ -226,8 +226,21 @@ def limits_edited(document, joint, dialog):
     seen["value undone"] = float(joint.Pocket.Depth) - depth
     document.recompute()
     dialog.look_again()
+    seen["driven"] = driven(document, joint, dialog)
     seen["added"] = added(joint, dialog)
     seen["general"] = general(joint, dialog)
+    return seen
+
+
+def driven(document, joint, dialog):
+    """A value that an expression sets cannot be typed over."""
+    joint.CoverPlate.setExpression("Thickness", "2.2 mm")
+    document.recompute()
+    dialog.look_again()
+    type_into(dialog.limits, "plate.thickness", 1, "2 mm")
+    seen = [dialog.notice.text(), cells(dialog.limits, "plate.thickness")[1]]
+    joint.CoverPlate.setExpression("Thickness", None)
+    document.recompute()
     return seen
 
 

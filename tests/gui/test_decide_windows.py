@@ -126,6 +126,12 @@ def test_a_value_typed_beside_its_limits_changes_the_joint_as_one_step(told):
     assert seen["value undone"] == pytest.approx(0.0)
 
 
+def test_what_an_expression_drives_is_not_typed_over(told):
+    sentence, cell = told["tolerances"]["edits"]["driven"]
+    assert "driven by the expression" in sentence
+    assert cell == "2.20 mm"
+
+
 def test_another_dimension_may_vary_and_a_class_for_all_that_state_nothing(told):
     seen = told["tolerances"]["edits"]
     # 78 mm of flat heel, class m: ± 0.3.

@@ -92,6 +92,8 @@ def _retell_property(widget: Any, name: str) -> None:
 def _parts(widget: Any) -> Iterator[Retell]:
     """Acts that tell anew what is no property: entries and headings."""
     if isinstance(widget, QtGui.QComboBox):
+        # Else it stays as wide as the words that it was first shown with.
+        widget.setSizeAdjustPolicy(QtGui.QComboBox.AdjustToContents)
         for at in range(widget.count()):
             yield partial(_set, partial(widget.setItemText, at), widget.itemText(at))
     elif isinstance(widget, QtGui.QTableWidget):

@@ -25,11 +25,11 @@ Vorgabe: false (von diesem Projekt gewählt).</translation>
   </message>
   <message>
    <source>Anchor Back</source>
-   <translation>Abstand der Saiteneinhängung</translation>
+   <translation>Einhängung, Abstand</translation>
   </message>
   <message>
    <source>Anchor Height</source>
-   <translation>Höhe der Saiteneinhängung</translation>
+   <translation>Einhängung, Höhe</translation>
   </message>
   <message>
    <source>Angle</source>
@@ -41,19 +41,19 @@ Vorgabe: false (von diesem Projekt gewählt).</translation>
   </message>
   <message>
    <source>Base High</source>
-   <translation>Grundplatte am höchsten</translation>
+   <translation>Grundplatte, höchste</translation>
   </message>
   <message>
    <source>Base Low</source>
-   <translation>Grundplatte am tiefsten</translation>
+   <translation>Grundplatte, tiefste</translation>
   </message>
   <message>
    <source>Binding</source>
-   <translation>Überhang der Einfassung</translation>
+   <translation>Einfassung, Überhang</translation>
   </message>
   <message>
    <source>Binding Width</source>
-   <translation>Breite der Einfassung</translation>
+   <translation>Einfassung, Breite</translation>
   </message>
   <message>
    <source>Block Bass</source>
@@ -137,19 +137,19 @@ Vorgabe: 2500.00 mm oder 98.425 in (aus dem Gedächtnis; den eigenen Wert angebe
   </message>
   <message>
    <source>Cavity Corner Radius</source>
-   <translation>Eckenradius des Hohlraums</translation>
+   <translation>Hohlraum-Eckenradius</translation>
   </message>
   <message>
    <source>Cavity Depth</source>
-   <translation>Tiefe des Hohlraums</translation>
+   <translation>Hohlraumtiefe</translation>
   </message>
   <message>
    <source>Cavity Length</source>
-   <translation>Länge des Hohlraums</translation>
+   <translation>Hohlraumlänge</translation>
   </message>
   <message>
    <source>Cavity Width</source>
-   <translation>Breite des Hohlraums</translation>
+   <translation>Hohlraumbreite</translation>
   </message>
   <message>
    <source>Cavity X</source>
@@ -169,7 +169,7 @@ Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Clearance</source>
-   <translation>Ausschnitt des Schlagbretts ringsum</translation>
+   <translation>Schlagbrettausschnitt</translation>
   </message>
   <message>
    <source>Clearance hole through the body.
@@ -213,7 +213,7 @@ Erlaubt: -3.00 mm bis 12.00 mm, -0.118 in bis 0.472 in.</translation>
   </message>
   <message>
    <source>Corner Radius</source>
-   <translation>Eckenradius der Tasche</translation>
+   <translation>Taschen-Eckenradius</translation>
   </message>
   <message>
    <source>Corners of the outline as [X, Y] pairs in the body frame.</source>
@@ -221,7 +221,7 @@ Erlaubt: -3.00 mm bis 12.00 mm, -0.118 in bis 0.472 in.</translation>
   </message>
   <message>
    <source>Cover</source>
-   <translation>Abdeckung durch das Schlagbrett</translation>
+   <translation>Schlagbrettform</translation>
   </message>
   <message>
    <source>Cover plate: none, all round the pocket, or on the treble side only.
@@ -259,7 +259,7 @@ Vorgabe: 60.0 % (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Depth</source>
-   <translation>Tiefe der Tasche</translation>
+   <translation>Taschentiefe</translation>
   </message>
   <message>
    <source>Depth from the top at the cavity's centre.
@@ -387,19 +387,19 @@ Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Edge Round</source>
-   <translation>Kantenrundung des Korpus</translation>
+   <translation>Kantenrundung</translation>
   </message>
   <message>
    <source>End Margin</source>
-   <translation>Letzter Bund bis Griffbrettende</translation>
+   <translation>Letzter Bund bis Ende</translation>
   </message>
   <message>
    <source>End Radius</source>
-   <translation>Radius der Stirnwand</translation>
+   <translation>Stirnwandradius</translation>
   </message>
   <message>
    <source>End Shape</source>
-   <translation>Form der Stirnwand</translation>
+   <translation>Stirnwandform</translation>
   </message>
   <message>
    <source>End wall to the body's edge where the neck leaves.
@@ -509,11 +509,11 @@ Vorgabe: 2.50 mm oder 0.098 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Floor</source>
-   <translation>Lack auf dem Taschenboden</translation>
+   <translation>Lack, Taschenboden</translation>
   </message>
   <message>
    <source>Floor Fillet</source>
-   <translation>Kehle am Taschenboden</translation>
+   <translation>Bodenkehle</translation>
   </message>
   <message>
    <source>Frequency of each open string, treble first.
@@ -525,11 +525,11 @@ Erlaubt: 15.00 Hz bis 1500.00 Hz.</translation>
   </message>
   <message>
    <source>Fret Height</source>
-   <translation>Höhe der Bundkronen</translation>
+   <translation>Bundkronenhöhe</translation>
   </message>
   <message>
    <source>Fret Width</source>
-   <translation>Breite der Bundkronen</translation>
+   <translation>Bundkronenbreite</translation>
   </message>
   <message>
    <source>Fretboard width at its end, binding included.
@@ -549,7 +549,7 @@ Vorgabe: 42.00 mm oder 1.654 in (aus dem Gedächtnis; den eigenen Wert angeben).
   </message>
   <message>
    <source>Frets</source>
-   <translation>Zahl der Bünde</translation>
+   <translation>Bundzahl</translation>
   </message>
   <message>
    <source>Fretted string over every later fret, least.
@@ -569,7 +569,7 @@ Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Front</source>
-   <translation>Saitenreiter ganz vorn</translation>
+   <translation>Saitenreiter, vorderste</translation>
   </message>
   <message>
    <source>Full wedge: thickness at the end wall.
@@ -595,7 +595,7 @@ Vorgabe: none (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Glue Line</source>
-   <translation>Höhe der Leimfuge</translation>
+   <translation>Leimfugenhöhe</translation>
   </message>
   <message>
    <source>H: heel bottom to fretboard top on the centreline, without frets.
@@ -625,31 +625,31 @@ Vorgabe: plate (von diesem Projekt gewählt).</translation>
   </message>
   <message>
    <source>Heel Corner Radius</source>
-   <translation>Eckenradius des Halsfußes</translation>
+   <translation>Halsfuß-Eckenradius</translation>
   </message>
   <message>
    <source>Heel Edge</source>
-   <translation>Fase des Halsfußes</translation>
+   <translation>Halsfußfase</translation>
   </message>
   <message>
    <source>Heel End</source>
-   <translation>Form des Halsfußendes</translation>
+   <translation>Halsfußende, Form</translation>
   </message>
   <message>
    <source>Heel Length</source>
-   <translation>Ebene Länge des Halsfußes</translation>
+   <translation>Halsfußlänge, eben</translation>
   </message>
   <message>
    <source>Heel Radius</source>
-   <translation>Radius des Halsfußendes</translation>
+   <translation>Halsfußende, Radius</translation>
   </message>
   <message>
    <source>Heel Width End</source>
-   <translation>Breite des Halsfußes am Ende</translation>
+   <translation>Halsfußbreite, Ende</translation>
   </message>
   <message>
    <source>Heel Width Mouth</source>
-   <translation>Breite des Halsfußes an der Mündung</translation>
+   <translation>Halsfußbreite, Mündung</translation>
   </message>
   <message>
    <source>Heel bottom to the glue line under the fretboard.
@@ -739,7 +739,7 @@ Vorgabe: 60.00 mm oder 2.362 in (aus dem Gedächtnis; den eigenen Wert angeben).
   </message>
   <message>
    <source>Height</source>
-   <translation>Höhe des Halses am Halsfuß</translation>
+   <translation>Halshöhe am Halsfuß</translation>
   </message>
   <message>
    <source>Height of its ring above the mount.
@@ -775,7 +775,7 @@ Vorgabe: 18.00 mm oder 0.709 in (aus dem Gedächtnis; den eigenen Wert angeben).
   </message>
   <message>
    <source>High</source>
-   <translation>Saitenreiter am höchsten</translation>
+   <translation>Saitenreiter, höchste</translation>
   </message>
   <message>
    <source>How dimensions spread between their limits, unless one states it.
@@ -1153,11 +1153,11 @@ Vorgabe: 45.00 mm oder 1.772 in (aus dem Gedächtnis; den eigenen Wert angeben).
   </message>
   <message>
    <source>Low</source>
-   <translation>Saitenreiter am tiefsten</translation>
+   <translation>Saitenreiter, tiefste</translation>
   </message>
   <message>
    <source>Lower Width</source>
-   <translation>Breite des Korpus unten</translation>
+   <translation>Korpusbreite unten</translation>
   </message>
   <message>
    <source>Make</source>
@@ -1165,7 +1165,7 @@ Vorgabe: 45.00 mm oder 1.772 in (aus dem Gedächtnis; den eigenen Wert angeben).
   </message>
   <message>
    <source>Margin</source>
-   <translation>Rand des Schlagbretts</translation>
+   <translation>Schlagbrettrand</translation>
   </message>
   <message>
    <source>Mass per length of each string, treble first.
@@ -1185,7 +1185,7 @@ Vorgabe: 8.0 % (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Mount</source>
-   <translation>Auflage der Brücke</translation>
+   <translation>Brückenauflage</translation>
   </message>
   <message>
    <source>Names of the joint's solids shown here.</source>
@@ -1197,15 +1197,15 @@ Vorgabe: 8.0 % (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Neck Plate Ferrule Depth</source>
-   <translation>Tiefe des Hülsensitzes</translation>
+   <translation>Hülsensitz, Tiefe</translation>
   </message>
   <message>
    <source>Neck Plate Ferrule Diameter</source>
-   <translation>Durchmesser der Hülse</translation>
+   <translation>Hülsendurchmesser</translation>
   </message>
   <message>
    <source>Neck Plate Length</source>
-   <translation>Länge der Halsplatte</translation>
+   <translation>Halsplattenlänge</translation>
   </message>
   <message>
    <source>Neck Plate Make</source>
@@ -1213,11 +1213,11 @@ Vorgabe: 8.0 % (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Neck Plate Thickness</source>
-   <translation>Dicke der Halsplatte</translation>
+   <translation>Halsplattendicke</translation>
   </message>
   <message>
    <source>Neck Plate Width</source>
-   <translation>Breite der Halsplatte</translation>
+   <translation>Halsplattenbreite</translation>
   </message>
   <message>
    <source>Neck plate</source>
@@ -1263,7 +1263,7 @@ Vorgabe: 0 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Nut To Heel</source>
-   <translation>Sattel bis Ende des Halsfußes</translation>
+   <translation>Sattel bis Halsfußende</translation>
   </message>
   <message>
    <source>Old Pilot X</source>
@@ -1355,19 +1355,19 @@ Vorgabe: 52.50 mm oder 2.067 in (aus dem Gedächtnis; den eigenen Wert angeben).
   </message>
   <message>
    <source>Outline</source>
-   <translation>Umriss des Korpus</translation>
+   <translation>Korpusumriss</translation>
   </message>
   <message>
    <source>Outline File</source>
-   <translation>Umrissdatei des Korpus</translation>
+   <translation>Umrissdatei</translation>
   </message>
   <message>
    <source>Outline Points</source>
-   <translation>Umrisspunkte des Korpus</translation>
+   <translation>Umrisspunkte</translation>
   </message>
   <message>
    <source>Overhang</source>
-   <translation>Überstand des Griffbretts</translation>
+   <translation>Griffbrettüberstand</translation>
   </message>
   <message>
    <source>Own outline: centreline to the cutaway's wall beside the pocket, bass side.
@@ -1615,11 +1615,11 @@ Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Radius End</source>
-   <translation>Griffbrettradius am Ende</translation>
+   <translation>Griffbrettradius, Ende</translation>
   </message>
   <message>
    <source>Radius Nut</source>
-   <translation>Griffbrettradius am Sattel</translation>
+   <translation>Griffbrettradius, Sattel</translation>
   </message>
   <message>
    <source>Radius left between the floor and the walls.
@@ -1679,11 +1679,11 @@ Vorgabe: 3.00 mm oder 0.118 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Reach</source>
-   <translation>Reichweite des Schlagbretts zur Brücke</translation>
+   <translation>Schlagbrett, Reichweite</translation>
   </message>
   <message>
    <source>Recess</source>
-   <translation>Vertiefung unter der Brücke</translation>
+   <translation>Brückenvertiefung</translation>
   </message>
   <message>
    <source>Relief</source>
@@ -1699,31 +1699,31 @@ Vorgabe: 0.20 mm oder 0.008 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Rod</source>
-   <translation>Einstellung des Halsstabs</translation>
+   <translation>Halsstabeinstellung</translation>
   </message>
   <message>
    <source>Rod Depth</source>
-   <translation>Grund des Halsstabkanals</translation>
+   <translation>Halsstabkanal, Grund</translation>
   </message>
   <message>
    <source>Rod End</source>
-   <translation>Ende des Halsstabkanals</translation>
+   <translation>Halsstabkanal, Ende</translation>
   </message>
   <message>
    <source>Rod Tool</source>
-   <translation>Durchmesser des Stabwerkzeugs</translation>
+   <translation>Stabwerkzeug, Durchmesser</translation>
   </message>
   <message>
    <source>Rod Tool Height</source>
-   <translation>Höhe des Stabwerkzeugs</translation>
+   <translation>Stabwerkzeug, Höhe</translation>
   </message>
   <message>
    <source>Rod Tool Length</source>
-   <translation>Weg des Stabwerkzeugs</translation>
+   <translation>Stabwerkzeug, Weg</translation>
   </message>
   <message>
    <source>Rod Width</source>
-   <translation>Breite des Halsstabkanals</translation>
+   <translation>Halsstabkanal, Breite</translation>
   </message>
   <message>
    <source>Room under the overhang, as JSON.</source>
@@ -1743,7 +1743,7 @@ Erlaubt: 15.00 mm bis 400.00 mm, 0.591 in bis 15.748 in.</translation>
   </message>
   <message>
    <source>Saddle Radius</source>
-   <translation>Radius der Saitenreiter</translation>
+   <translation>Saitenreiterradius</translation>
   </message>
   <message>
    <source>Saddle behind the scale length, bass outer string.
@@ -1915,27 +1915,27 @@ Vorgabe: 1.00 mm oder 0.039 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Screws Body Hole</source>
-   <translation>Korpuslöcher der Schrauben</translation>
+   <translation>Korpusloch</translation>
   </message>
   <message>
    <source>Screws Fixing</source>
-   <translation>Art der Schrauben</translation>
+   <translation>Schraubenart</translation>
   </message>
   <message>
    <source>Screws Head Seat</source>
-   <translation>Sitz der Schraubenköpfe</translation>
+   <translation>Schraubenkopfsitz</translation>
   </message>
   <message>
    <source>Screws Insert Length</source>
-   <translation>Länge der Gewindeeinsätze</translation>
+   <translation>Gewindeeinsatzlänge</translation>
   </message>
   <message>
    <source>Screws Length</source>
-   <translation>Länge der Schrauben</translation>
+   <translation>Schraubenlänge</translation>
   </message>
   <message>
    <source>Screws Lengths Stocked</source>
-   <translation>Vorrätige Schraubenlängen</translation>
+   <translation>Schraubenlängen im Lager</translation>
   </message>
   <message>
    <source>Screws Position Error</source>
@@ -1943,11 +1943,11 @@ Vorgabe: 1.00 mm oder 0.039 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Screws Shank</source>
-   <translation>Schaftdurchmesser der Schrauben</translation>
+   <translation>Schaftdurchmesser</translation>
   </message>
   <message>
    <source>Screws Threaded</source>
-   <translation>Gewindelänge der Schrauben</translation>
+   <translation>Gewindelänge</translation>
   </message>
   <message>
    <source>Seat</source>
@@ -1955,7 +1955,7 @@ Vorgabe: 1.00 mm oder 0.039 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Seat End Gap</source>
-   <translation>Kleinster Stirnspalt beim Zusammenbau</translation>
+   <translation>Stirnspalt, kleinster</translation>
   </message>
   <message>
    <source>Separate saddles, one fixed radius on two posts, or floating.
@@ -1965,7 +1965,7 @@ Vorgabe: separate saddles (von diesem Projekt gewählt).</translation>
   </message>
   <message>
    <source>Shaft Thickness</source>
-   <translation>Dicke des Halses jenseits des Halsfußes</translation>
+   <translation>Halsdicke</translation>
   </message>
   <message>
    <source>Shank (outer thread) diameter.
@@ -2007,23 +2007,23 @@ Vorgabe: 0.8 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Shim Make</source>
-   <translation>Bauart der Unterlage</translation>
+   <translation>Unterlagenbauart</translation>
   </message>
   <message>
    <source>Shim Mouth</source>
-   <translation>Unterlage an der Mündung</translation>
+   <translation>Unterlage, Mündung</translation>
   </message>
   <message>
    <source>Shim Strip</source>
-   <translation>Dicke des Unterlagestreifens</translation>
+   <translation>Unterlagestreifen, Dicke</translation>
   </message>
   <message>
    <source>Shim Strip Edge</source>
-   <translation>Kante des Unterlagestreifens</translation>
+   <translation>Unterlagestreifen, Kante</translation>
   </message>
   <message>
    <source>Shim Wall</source>
-   <translation>Unterlage an der Stirnwand</translation>
+   <translation>Unterlage, Stirnwand</translation>
   </message>
   <message>
    <source>Shop</source>
@@ -2271,7 +2271,7 @@ Vorgabe: 9.50 mm oder 0.374 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Strings Compensation</source>
-   <translation>Kompensation der Saiten</translation>
+   <translation>Saitenkompensation</translation>
   </message>
   <message>
    <source>Strings Compensation Bass</source>
@@ -2283,11 +2283,11 @@ Vorgabe: 9.50 mm oder 0.374 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Strings Count</source>
-   <translation>Zahl der Saiten</translation>
+   <translation>Saitenzahl</translation>
   </message>
   <message>
    <source>Strings Hand</source>
-   <translation>Ort der Spielhand</translation>
+   <translation>Spielhand</translation>
   </message>
   <message>
    <source>Strings Left Handed</source>
@@ -2295,7 +2295,7 @@ Vorgabe: 9.50 mm oder 0.374 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Strings Mass</source>
-   <translation>Masse der Saiten</translation>
+   <translation>Saitenmasse</translation>
   </message>
   <message>
    <source>Strings Nut Bass</source>
@@ -2307,15 +2307,15 @@ Vorgabe: 9.50 mm oder 0.374 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Strings Pitch</source>
-   <translation>Stimmung der Saiten</translation>
+   <translation>Saitenstimmung</translation>
   </message>
   <message>
    <source>Strings Spread Bridge</source>
-   <translation>Saitenspreizung an der Brücke</translation>
+   <translation>Saitenspreizung, Brücke</translation>
   </message>
   <message>
    <source>Strings Spread Nut</source>
-   <translation>Saitenspreizung am Sattel</translation>
+   <translation>Saitenspreizung, Sattel</translation>
   </message>
   <message>
    <source>Strings Zero Fret</source>
@@ -2345,7 +2345,7 @@ Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Tail</source>
-   <translation>Länge bis zum unteren Ende des Korpus</translation>
+   <translation>Korpuslänge ab Stirnwand</translation>
   </message>
   <message>
    <source>The body of this joint.</source>
@@ -2449,7 +2449,7 @@ Vorgabe: false (von diesem Projekt gewählt).</translation>
   </message>
   <message>
    <source>The top face, as geometry.</source>
-   <translation>Die Deckenfläche, als Geometrie.</translation>
+   <translation>Die Oberseite, als Geometrie.</translation>
   </message>
   <message>
    <source>Thickness</source>
@@ -2529,7 +2529,7 @@ Vorgabe: 0.00° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Travel</source>
-   <translation>Stellweg der Saitenreiter</translation>
+   <translation>Saitenreiter, Stellweg</translation>
   </message>
   <message>
    <source>U_h: nut's front face to heel end on the centreline.
@@ -2547,7 +2547,7 @@ Vorgabe: 460.60 mm oder 18.134 in (aus dem Gedächtnis; den eigenen Wert angeben
   </message>
   <message>
    <source>Underside</source>
-   <translation>Unterseite des Überstands</translation>
+   <translation>Überstand, Unterseite</translation>
   </message>
   <message>
    <source>Unit of bare numbers in the file and of what is shown.
@@ -2557,7 +2557,7 @@ Vorgabe: mm (von diesem Projekt gewählt).</translation>
   </message>
   <message>
    <source>Upper Width</source>
-   <translation>Breite des Korpus oben</translation>
+   <translation>Korpusbreite oben</translation>
   </message>
   <message>
    <source>Values measured on the solid.</source>
@@ -2573,7 +2573,7 @@ Vorgabe: mm (von diesem Projekt gewählt).</translation>
   </message>
   <message>
    <source>Waist Width</source>
-   <translation>Breite der Taille</translation>
+   <translation>Taillenbreite</translation>
   </message>
   <message>
    <source>Wall</source>
@@ -2729,7 +2729,7 @@ Vorgabe: headstock (von diesem Projekt gewählt).</translation>
   </message>
   <message>
    <source>Width</source>
-   <translation>Breite der Brücke</translation>
+   <translation>Brückenbreite</translation>
   </message>
   <message>
    <source>Width End</source>
@@ -2737,11 +2737,11 @@ Vorgabe: headstock (von diesem Projekt gewählt).</translation>
   </message>
   <message>
    <source>Width Mouth</source>
-   <translation>Breite der Tasche an der Mündung</translation>
+   <translation>Taschenbreite, Mündung</translation>
   </message>
   <message>
    <source>Width Nut</source>
-   <translation>Griffbrettbreite am Sattel</translation>
+   <translation>Griffbrettbreite, Sattel</translation>
   </message>
   <message>
    <source>Width of the binding along each edge; 0 for none.
@@ -2823,11 +2823,11 @@ Vorgabe: 5 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Wood Body</source>
-   <translation>Holz des Korpus</translation>
+   <translation>Korpusholz</translation>
   </message>
   <message>
    <source>Wood Body Ring</source>
-   <translation>Jahresringe des Korpus</translation>
+   <translation>Jahresringe, Korpus</translation>
   </message>
   <message>
    <source>Wood Moisture Cut</source>
@@ -2835,11 +2835,11 @@ Vorgabe: 5 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Wood Neck</source>
-   <translation>Holz des Halses</translation>
+   <translation>Halsholz</translation>
   </message>
   <message>
    <source>Wood Neck Ring</source>
-   <translation>Jahresringe des Halses</translation>
+   <translation>Jahresringe, Hals</translation>
   </message>
   <message>
    <source>Wood of the body, as named in the table of woods.
@@ -3626,7 +3626,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>It has its neck pocket already</source>
-   <translation>Er hat seine Halstasche schon</translation>
+   <translation>Halstasche schon vorhanden</translation>
   </message>
   <message>
    <source>Jan</source>
@@ -3894,7 +3894,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>No face looks up beside the pocket; pick the body's top face.</source>
-   <translation>Neben der Tasche zeigt keine Fläche nach oben; die Decke des Korpus wählen.</translation>
+   <translation>Neben der Tasche zeigt keine Fläche nach oben; die Oberseite des Korpus wählen.</translation>
   </message>
   <message>
    <source>No joint is linked here; link one.</source>
@@ -4526,7 +4526,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>The body has no face that looks up; pick its top face.</source>
-   <translation>Der Korpus hat keine Fläche, die nach oben zeigt; seine Decke wählen.</translation>
+   <translation>Der Korpus hat keine Fläche, die nach oben zeigt; seine Oberseite wählen.</translation>
   </message>
   <message>
    <source>The body has no outline at Z = {} mm; turn the frame upright.</source>
@@ -4542,7 +4542,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>The body's top does not lie over the pocket and behind it; pick it.</source>
-   <translation>Die Decke des Korpus liegt nicht über der Tasche und dahinter; sie wählen.</translation>
+   <translation>Die Oberseite des Korpus liegt nicht über der Tasche und dahinter; sie wählen.</translation>
   </message>
   <message>
    <source>The centreline does not run over the pocket's floor; {}.</source>
@@ -4722,7 +4722,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>The picked top face does not reach {} mm behind the mouth on the centreline; pick the top face there.</source>
-   <translation>Die gewählte Deckenfläche reicht auf der Mittellinie nicht {} mm hinter die Mündung; die Deckenfläche dort wählen.</translation>
+   <translation>Die gewählte Oberseite reicht auf der Mittellinie nicht {} mm hinter die Mündung; die Oberseite dort wählen.</translation>
   </message>
   <message>
    <source>The pickup or its ring stands in the fretboard's way, or rubs on it when set higher.</source>
@@ -4810,7 +4810,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>The solid itself; picking its top face picks it too.</source>
-   <translation>Der Volumenkörper selbst; wer seine Decke wählt, wählt auch ihn.</translation>
+   <translation>Der Volumenkörper selbst; wer seine Oberseite wählt, wählt auch ihn.</translation>
   </message>
   <message>
    <source>The solid that stands for it; without one it is built from the values.</source>
@@ -4842,7 +4842,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>The top face, as geometry.</source>
-   <translation>Die Deckenfläche, als Geometrie.</translation>
+   <translation>Die Oberseite, als Geometrie.</translation>
   </message>
   <message>
    <source>The top is curved and the body has no flat back to measure from; type the frame, or link a coordinate system.</source>
@@ -5230,7 +5230,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>a job file</source>
-   <translation>eine Auftragsdatei</translation>
+   <translation>einer Auftragsdatei</translation>
   </message>
   <message>
    <source>a line has no centre</source>
@@ -5374,7 +5374,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>body edge round</source>
-   <translation>Kantenrundung des Korpus</translation>
+   <translation>Kantenrundung</translation>
   </message>
   <message>
    <source>body hole over shank, least</source>
@@ -5386,31 +5386,31 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>body lower width</source>
-   <translation>Breite des Korpus unten</translation>
+   <translation>Korpusbreite unten</translation>
   </message>
   <message>
    <source>body outline</source>
-   <translation>Umriss des Korpus</translation>
+   <translation>Korpusumriss</translation>
   </message>
   <message>
    <source>body outline file</source>
-   <translation>Umrissdatei des Korpus</translation>
+   <translation>Umrissdatei</translation>
   </message>
   <message>
    <source>body outline points</source>
-   <translation>Umrisspunkte des Korpus</translation>
+   <translation>Umrisspunkte</translation>
   </message>
   <message>
    <source>body tail</source>
-   <translation>Länge bis zum unteren Ende des Korpus</translation>
+   <translation>Korpuslänge ab Stirnwand</translation>
   </message>
   <message>
    <source>body thickness</source>
-   <translation>Dicke des Korpus</translation>
+   <translation>Korpusdicke</translation>
   </message>
   <message>
    <source>body top</source>
-   <translation>Decke des Korpus</translation>
+   <translation>Decke</translation>
   </message>
   <message>
    <source>body top error</source>
@@ -5438,11 +5438,11 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>body upper width</source>
-   <translation>Breite des Korpus oben</translation>
+   <translation>Korpusbreite oben</translation>
   </message>
   <message>
    <source>body waist width</source>
-   <translation>Breite der Taille</translation>
+   <translation>Taillenbreite</translation>
   </message>
   <message>
    <source>body.block_{}: {} mm leaves no horn within body.upper_width of {} mm; make the block narrower or the body wider.</source>
@@ -5506,43 +5506,43 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>bridge anchor back</source>
-   <translation>Abstand der Saiteneinhängung</translation>
+   <translation>Einhängung, Abstand</translation>
   </message>
   <message>
    <source>bridge anchor height</source>
-   <translation>Höhe der Saiteneinhängung</translation>
+   <translation>Einhängung, Höhe</translation>
   </message>
   <message>
    <source>bridge base high</source>
-   <translation>Grundplatte am höchsten</translation>
+   <translation>Grundplatte, höchste</translation>
   </message>
   <message>
    <source>bridge base low</source>
-   <translation>Grundplatte am tiefsten</translation>
+   <translation>Grundplatte, tiefste</translation>
   </message>
   <message>
    <source>bridge front</source>
-   <translation>Saitenreiter ganz vorn</translation>
+   <translation>Saitenreiter, vorderste</translation>
   </message>
   <message>
    <source>bridge high</source>
-   <translation>Saitenreiter am höchsten</translation>
+   <translation>Saitenreiter, höchste</translation>
   </message>
   <message>
    <source>bridge length</source>
-   <translation>Länge der Brücke</translation>
+   <translation>Brückenlänge</translation>
   </message>
   <message>
    <source>bridge low</source>
-   <translation>Saitenreiter am tiefsten</translation>
+   <translation>Saitenreiter, tiefste</translation>
   </message>
   <message>
    <source>bridge make</source>
-   <translation>Bauart der Brücke</translation>
+   <translation>Brückenbauart</translation>
   </message>
   <message>
    <source>bridge mount</source>
-   <translation>Auflage der Brücke</translation>
+   <translation>Brückenauflage</translation>
   </message>
   <message>
    <source>bridge pickup</source>
@@ -5570,19 +5570,19 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>bridge recess</source>
-   <translation>Vertiefung unter der Brücke</translation>
+   <translation>Brückenvertiefung</translation>
   </message>
   <message>
    <source>bridge saddle radius</source>
-   <translation>Radius der Saitenreiter</translation>
+   <translation>Saitenreiterradius</translation>
   </message>
   <message>
    <source>bridge travel</source>
-   <translation>Stellweg der Saitenreiter</translation>
+   <translation>Saitenreiter, Stellweg</translation>
   </message>
   <message>
    <source>bridge width</source>
-   <translation>Breite der Brücke</translation>
+   <translation>Brückenbreite</translation>
   </message>
   <message>
    <source>building the joint anew</source>
@@ -5662,19 +5662,19 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>cavity corner radius</source>
-   <translation>Eckenradius des Hohlraums</translation>
+   <translation>Hohlraum-Eckenradius</translation>
   </message>
   <message>
    <source>cavity depth</source>
-   <translation>Tiefe des Hohlraums</translation>
+   <translation>Hohlraumtiefe</translation>
   </message>
   <message>
    <source>cavity length</source>
-   <translation>Länge des Hohlraums</translation>
+   <translation>Hohlraumlänge</translation>
   </message>
   <message>
    <source>cavity width</source>
-   <translation>Breite des Hohlraums</translation>
+   <translation>Hohlraumbreite</translation>
   </message>
   <message>
    <source>cavity x</source>
@@ -5986,15 +5986,15 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>finish floor</source>
-   <translation>Lack auf dem Taschenboden</translation>
+   <translation>Lack, Taschenboden</translation>
   </message>
   <message>
    <source>finish top</source>
-   <translation>Lack auf der Decke</translation>
+   <translation>Lack, Decke</translation>
   </message>
   <message>
    <source>finish wall</source>
-   <translation>Lack auf den Taschenwänden</translation>
+   <translation>Lack, Taschenwände</translation>
   </message>
   <message>
    <source>first reason</source>
@@ -6850,15 +6850,15 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>neck binding</source>
-   <translation>Überhang der Einfassung</translation>
+   <translation>Einfassung, Überhang</translation>
   </message>
   <message>
    <source>neck binding width</source>
-   <translation>Breite der Einfassung</translation>
+   <translation>Einfassung, Breite</translation>
   </message>
   <message>
    <source>neck end margin</source>
-   <translation>letzter Bund bis Griffbrettende</translation>
+   <translation>letzter Bund bis Ende</translation>
   </message>
   <message>
    <source>neck fall away</source>
@@ -6866,63 +6866,63 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>neck fret height</source>
-   <translation>Höhe der Bundkronen</translation>
+   <translation>Bundkronenhöhe</translation>
   </message>
   <message>
    <source>neck fret width</source>
-   <translation>Breite der Bundkronen</translation>
+   <translation>Bundkronenbreite</translation>
   </message>
   <message>
    <source>neck frets</source>
-   <translation>Zahl der Bünde</translation>
+   <translation>Bundzahl</translation>
   </message>
   <message>
    <source>neck glue line</source>
-   <translation>Höhe der Leimfuge</translation>
+   <translation>Leimfugenhöhe</translation>
   </message>
   <message>
    <source>neck heel corner radius</source>
-   <translation>Eckenradius des Halsfußes</translation>
+   <translation>Halsfuß-Eckenradius</translation>
   </message>
   <message>
    <source>neck heel edge</source>
-   <translation>Fase des Halsfußes</translation>
+   <translation>Halsfußfase</translation>
   </message>
   <message>
    <source>neck heel end</source>
-   <translation>Form des Halsfußendes</translation>
+   <translation>Halsfußende, Form</translation>
   </message>
   <message>
    <source>neck heel length</source>
-   <translation>ebene Länge des Halsfußes</translation>
+   <translation>Halsfußlänge, eben</translation>
   </message>
   <message>
    <source>neck heel radius</source>
-   <translation>Radius des Halsfußendes</translation>
+   <translation>Halsfußende, Radius</translation>
   </message>
   <message>
    <source>neck heel width end</source>
-   <translation>Breite des Halsfußes am Ende</translation>
+   <translation>Halsfußbreite, Ende</translation>
   </message>
   <message>
    <source>neck heel width mouth</source>
-   <translation>Breite des Halsfußes an der Mündung</translation>
+   <translation>Halsfußbreite, Mündung</translation>
   </message>
   <message>
    <source>neck height</source>
-   <translation>Höhe des Halses am Halsfuß</translation>
+   <translation>Halshöhe am Halsfuß</translation>
   </message>
   <message>
    <source>neck make</source>
-   <translation>Bauart des Halses</translation>
+   <translation>Halsbauart</translation>
   </message>
   <message>
    <source>neck nut to heel</source>
-   <translation>Sattel bis Ende des Halsfußes</translation>
+   <translation>Sattel bis Halsfußende</translation>
   </message>
   <message>
    <source>neck overhang</source>
-   <translation>Überstand des Griffbretts</translation>
+   <translation>Griffbrettüberstand</translation>
   </message>
   <message>
    <source>neck pickup</source>
@@ -6946,15 +6946,15 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>neck plate ferrule depth</source>
-   <translation>Tiefe des Hülsensitzes</translation>
+   <translation>Hülsensitz, Tiefe</translation>
   </message>
   <message>
    <source>neck plate ferrule diameter</source>
-   <translation>Durchmesser der Hülse</translation>
+   <translation>Hülsendurchmesser</translation>
   </message>
   <message>
    <source>neck plate length</source>
-   <translation>Länge der Halsplatte</translation>
+   <translation>Halsplattenlänge</translation>
   </message>
   <message>
    <source>neck plate make</source>
@@ -6962,19 +6962,19 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>neck plate thickness</source>
-   <translation>Dicke der Halsplatte</translation>
+   <translation>Halsplattendicke</translation>
   </message>
   <message>
    <source>neck plate width</source>
-   <translation>Breite der Halsplatte</translation>
+   <translation>Halsplattenbreite</translation>
   </message>
   <message>
    <source>neck radius end</source>
-   <translation>Griffbrettradius am Ende</translation>
+   <translation>Griffbrettradius, Ende</translation>
   </message>
   <message>
    <source>neck radius nut</source>
-   <translation>Griffbrettradius am Sattel</translation>
+   <translation>Griffbrettradius, Sattel</translation>
   </message>
   <message>
    <source>neck relief</source>
@@ -6986,31 +6986,31 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>neck rod</source>
-   <translation>Einstellung des Halsstabs</translation>
+   <translation>Halsstabeinstellung</translation>
   </message>
   <message>
    <source>neck rod depth</source>
-   <translation>Grund des Halsstabkanals</translation>
+   <translation>Halsstabkanal, Grund</translation>
   </message>
   <message>
    <source>neck rod end</source>
-   <translation>Ende des Halsstabkanals</translation>
+   <translation>Halsstabkanal, Ende</translation>
   </message>
   <message>
    <source>neck rod tool</source>
-   <translation>Durchmesser des Stabwerkzeugs</translation>
+   <translation>Stabwerkzeug, Durchmesser</translation>
   </message>
   <message>
    <source>neck rod tool height</source>
-   <translation>Höhe des Stabwerkzeugs</translation>
+   <translation>Stabwerkzeug, Höhe</translation>
   </message>
   <message>
    <source>neck rod tool length</source>
-   <translation>Weg des Stabwerkzeugs</translation>
+   <translation>Stabwerkzeug, Weg</translation>
   </message>
   <message>
    <source>neck rod width</source>
-   <translation>Breite des Halsstabkanals</translation>
+   <translation>Halsstabkanal, Breite</translation>
   </message>
   <message>
    <source>neck scale</source>
@@ -7022,7 +7022,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>neck shaft thickness</source>
-   <translation>Dicke des Halses jenseits des Halsfußes</translation>
+   <translation>Halsdicke</translation>
   </message>
   <message>
    <source>neck square fret</source>
@@ -7030,15 +7030,15 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>neck underside</source>
-   <translation>Unterseite des Überstands</translation>
+   <translation>Überstand, Unterseite</translation>
   </message>
   <message>
    <source>neck width end</source>
-   <translation>Griffbrettbreite am Ende</translation>
+   <translation>Griffbrettbreite, Ende</translation>
   </message>
   <message>
    <source>neck width nut</source>
-   <translation>Griffbrettbreite am Sattel</translation>
+   <translation>Griffbrettbreite, Sattel</translation>
   </message>
   <message>
    <source>neck.rod_depth: {} mm lies above the glue line at {} mm, so there is no channel; make it smaller.</source>
@@ -7506,15 +7506,15 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>plate clearance</source>
-   <translation>Ausschnitt des Schlagbretts ringsum</translation>
+   <translation>Schlagbrettausschnitt</translation>
   </message>
   <message>
    <source>plate cover</source>
-   <translation>Abdeckung durch das Schlagbrett</translation>
+   <translation>Schlagbrettform</translation>
   </message>
   <message>
    <source>plate cut away</source>
-   <translation>Schlagbrett ausgeschnitten</translation>
+   <translation>Schlagbrettausschnitt</translation>
   </message>
   <message>
    <source>plate cut away under the overhang</source>
@@ -7522,15 +7522,15 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>plate margin</source>
-   <translation>Rand des Schlagbretts</translation>
+   <translation>Schlagbrettrand</translation>
   </message>
   <message>
    <source>plate reach</source>
-   <translation>Reichweite des Schlagbretts zur Brücke</translation>
+   <translation>Schlagbrett, Reichweite</translation>
   </message>
   <message>
    <source>plate thickness</source>
-   <translation>Dicke des Schlagbretts</translation>
+   <translation>Schlagbrettdicke</translation>
   </message>
   <message>
    <source>plate under overhang</source>
@@ -7558,39 +7558,39 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>pocket corner radius</source>
-   <translation>Eckenradius der Tasche</translation>
+   <translation>Taschen-Eckenradius</translation>
   </message>
   <message>
    <source>pocket depth</source>
-   <translation>Tiefe der Tasche</translation>
+   <translation>Taschentiefe</translation>
   </message>
   <message>
    <source>pocket end radius</source>
-   <translation>Radius der Stirnwand</translation>
+   <translation>Stirnwandradius</translation>
   </message>
   <message>
    <source>pocket end shape</source>
-   <translation>Form der Stirnwand</translation>
+   <translation>Stirnwandform</translation>
   </message>
   <message>
    <source>pocket floor fillet</source>
-   <translation>Kehle am Taschenboden</translation>
+   <translation>Bodenkehle</translation>
   </message>
   <message>
    <source>pocket length</source>
-   <translation>Länge der Tasche</translation>
+   <translation>Taschenlänge</translation>
   </message>
   <message>
    <source>pocket wall</source>
-   <translation>Stirnwand bis zum Rand des Korpus</translation>
+   <translation>Stirnwand bis Korpusrand</translation>
   </message>
   <message>
    <source>pocket width end</source>
-   <translation>Breite der Tasche an der Stirnwand</translation>
+   <translation>Taschenbreite, Stirnwand</translation>
   </message>
   <message>
    <source>pocket width mouth</source>
-   <translation>Breite der Tasche an der Mündung</translation>
+   <translation>Taschenbreite, Mündung</translation>
   </message>
   <message>
    <source>pocket: at {} mm from the end wall its floor lies {} mm below the body's back; make it shallower, or the body thicker.</source>
@@ -7870,19 +7870,19 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>screws body hole</source>
-   <translation>Korpuslöcher der Schrauben</translation>
+   <translation>Korpusloch</translation>
   </message>
   <message>
    <source>screws fixing</source>
-   <translation>Art der Schrauben</translation>
+   <translation>Schraubenart</translation>
   </message>
   <message>
    <source>screws head seat</source>
-   <translation>Sitz der Schraubenköpfe</translation>
+   <translation>Schraubenkopfsitz</translation>
   </message>
   <message>
    <source>screws insert length</source>
-   <translation>Länge der Gewindeeinsätze</translation>
+   <translation>Gewindeeinsatzlänge</translation>
   </message>
   <message>
    <source>screws into the heel</source>
@@ -7890,11 +7890,11 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>screws length</source>
-   <translation>Länge der Schrauben</translation>
+   <translation>Schraubenlänge</translation>
   </message>
   <message>
    <source>screws lengths stocked</source>
-   <translation>vorrätige Schraubenlängen</translation>
+   <translation>Schraubenlängen im Lager</translation>
   </message>
   <message>
    <source>screws of {} mm</source>
@@ -7906,11 +7906,11 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>screws shank</source>
-   <translation>Schaftdurchmesser der Schrauben</translation>
+   <translation>Schaftdurchmesser</translation>
   </message>
   <message>
    <source>screws threaded</source>
-   <translation>Gewindelänge der Schrauben</translation>
+   <translation>Gewindelänge</translation>
   </message>
   <message>
    <source>screws to the heel's edge in shank diameters</source>
@@ -7930,7 +7930,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>seat end gap</source>
-   <translation>kleinster Stirnspalt beim Zusammenbau</translation>
+   <translation>Stirnspalt, kleinster</translation>
   </message>
   <message>
    <source>section</source>
@@ -7982,23 +7982,23 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>shim make</source>
-   <translation>Bauart der Unterlage</translation>
+   <translation>Unterlagenbauart</translation>
   </message>
   <message>
    <source>shim mouth</source>
-   <translation>Unterlage an der Mündung</translation>
+   <translation>Unterlage, Mündung</translation>
   </message>
   <message>
    <source>shim strip</source>
-   <translation>Dicke des Unterlagestreifens</translation>
+   <translation>Unterlagestreifen, Dicke</translation>
   </message>
   <message>
    <source>shim strip edge</source>
-   <translation>Kante des Unterlagestreifens</translation>
+   <translation>Unterlagestreifen, Kante</translation>
   </message>
   <message>
    <source>shim wall</source>
-   <translation>Unterlage an der Stirnwand</translation>
+   <translation>Unterlage, Stirnwand</translation>
   </message>
   <message>
    <source>shim's thickness at the end wall</source>
@@ -8198,7 +8198,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>strings compensation</source>
-   <translation>Kompensation der Saiten</translation>
+   <translation>Saitenkompensation</translation>
   </message>
   <message>
    <source>strings compensation bass</source>
@@ -8210,11 +8210,11 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>strings count</source>
-   <translation>Zahl der Saiten</translation>
+   <translation>Saitenzahl</translation>
   </message>
   <message>
    <source>strings hand</source>
-   <translation>Ort der Spielhand</translation>
+   <translation>Spielhand</translation>
   </message>
   <message>
    <source>strings left handed</source>
@@ -8222,7 +8222,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>strings mass</source>
-   <translation>Masse der Saiten</translation>
+   <translation>Saitenmasse</translation>
   </message>
   <message>
    <source>strings mirrored for a left-handed player</source>
@@ -8242,15 +8242,15 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>strings pitch</source>
-   <translation>Stimmung der Saiten</translation>
+   <translation>Saitenstimmung</translation>
   </message>
   <message>
    <source>strings spread bridge</source>
-   <translation>Saitenspreizung an der Brücke</translation>
+   <translation>Saitenspreizung, Brücke</translation>
   </message>
   <message>
    <source>strings spread nut</source>
-   <translation>Saitenspreizung am Sattel</translation>
+   <translation>Saitenspreizung, Sattel</translation>
   </message>
   <message>
    <source>strings zero fret</source>
@@ -8551,6 +8551,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>the neck is held by wood screws</source>
    <translation>der Hals wird von Holzschrauben gehalten</translation>
+  </message>
+  <message>
+   <source>the neck moves so far that other parts lie under it</source>
+   <translation>der Hals bewegt sich so weit, dass andere Teile unter ihm liegen</translation>
   </message>
   <message>
    <source>the nut's front face and the frets disagree by {} mm about where the scale begins.</source>
@@ -8918,11 +8922,11 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>wood body</source>
-   <translation>Holz des Korpus</translation>
+   <translation>Korpusholz</translation>
   </message>
   <message>
    <source>wood body ring</source>
-   <translation>Jahresringe des Korpus</translation>
+   <translation>Jahresringe, Korpus</translation>
   </message>
   <message>
    <source>wood moisture cut</source>
@@ -8930,11 +8934,11 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>wood neck</source>
-   <translation>Holz des Halses</translation>
+   <translation>Halsholz</translation>
   </message>
   <message>
    <source>wood neck ring</source>
-   <translation>Jahresringe des Halses</translation>
+   <translation>Jahresringe, Hals</translation>
   </message>
   <message>
    <source>wood of the body, as named in the table of woods</source>
@@ -9078,7 +9082,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>{} (the shop's)</source>
-   <translation>{} (die der Werkstatt)</translation>
+   <translation>{} (Werkstatt)</translation>
   </message>
   <message>
    <source>{} at best where {}</source>
@@ -9403,6 +9407,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>{}: a round end of radius {} mm does not meet sides {} mm apart; make the radius larger, or the mouth narrower.</source>
    <translation>{}: ein rundes Ende mit Radius {} mm trifft Seiten im Abstand von {} mm nicht; den Radius größer oder die Mündung schmaler machen.</translation>
+  </message>
+  <message>
+   <source>{}: a series runs along {}.</source>
+   <translation>{}: eine Reihe läuft längs {}.</translation>
   </message>
   <message>
    <source>{}: a solid is not valid; let Part's Check Geometry show where, and mend it.</source>

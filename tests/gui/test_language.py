@@ -61,7 +61,7 @@ def test_labels_in_the_3d_view_are_told_anew(told):
 def test_the_property_editor_speaks_along(told):
     before, german, after = told["editor"]
     depth = next(text for text in german if "Name: Depth\n" in text)
-    assert depth.startswith("Tiefe der Tasche | ")
+    assert depth.startswith("Taschentiefe | ")
     assert "Tiefe der Tasche im rohen Holz, an der Stirnwand" in depth
     assert left(before, german) == []
     assert after == before

@@ -14,6 +14,7 @@ from ...features.neck_import import read_neck
 from ...features.one_step import one_step
 from ...job.errors import BadInput, NeckFitError
 from ..commands.macro import call, written
+from ..language import follow
 from ..preferences import shop_defaults
 from ..report import tell_failure, told_in_panel
 from ..sentences import say
@@ -63,7 +64,9 @@ class ImportPanel:
     def __init__(self, document: Any, session: NeckSession) -> None:
         self.document, self.session = document, session
         self.form = NeckForm(session.part.name, units=session.units)
-        motion = _stand(session.joint) @ session.read.found.frame
+        motion = _stand(session.joint)
+        if session.read is not None:
+            motion = motion @ session.read.found.frame
         self.scene = NeckScene(document, _view_of(document), session.patches, motion)
         self._mouse = NeckMouse(self.scene, on_hover=self._hovered, on_click=self._clicked)
         self._closing = CloseWatch(document, self._document_closed)
@@ -75,6 +78,7 @@ class ImportPanel:
         self.form.given_back.connect(self._give_back)
         self.form.accepted.connect(self._accept_row)
         self.form.typed.connect(self._type_row)
+        follow(self.form, self._retell)
 
     def begin(self) -> None:
         """Have room, and show what was recognised; a question comes first."""
@@ -149,15 +153,23 @@ class ImportPanel:
         self._tell()
         self._light()
 
+    def _retell(self) -> None:
+        """The language was switched: name file, rows and what is asked anew."""
+        self.form.setWindowTitle(tr("Import a neck: {}").format(self.session.part.name))
+        self._list()
+
     def _tell(self) -> None:
         """Over the list: what is asked, or what OK will do."""
         still = self.session.open()
+        if self.session.wanted is not None:
+            self.form.say(say(str(self.session.wanted)), grave=True)
+            return
         if still:
             names = ", ".join(name_of(key) for key in still)
             words = tr("1 question is open") if len(still) == 1 else tr("{} questions are open")
             self.form.say(f"{words.format(len(still))}: {names}.", grave=True)
             return
-        notes = [say(note) for note in self.session.read.part.notes]
+        notes = [say(note) for note in self.session.part.notes]
         ready = tr("A neck was recognised; OK puts it into the pocket and checks the joint.")
         self.form.say(" ".join([ready, *(f"{note[:1].upper()}{note[1:]}." for note in notes)]))
 

@@ -25,6 +25,8 @@ BREAK = 40.0
 """Paper [mm] between pocket and saddles, where the drawing is broken."""
 SADDLE = (-9.0, 10.0)
 """How far [mm] the drawing shows before the first saddle and behind the last."""
+BEHIND = 8.0
+"""How far [mm] it shows behind the fretboard's end."""
 DETAIL_TEXT = 72.0
 """Room [mm of paper] for the figures beside the enlarged detail."""
 
@@ -79,7 +81,7 @@ class _Layout:
     def of(cls, joint: Joint, paper: Paper, angle: Angle, scale: float) -> _Layout:
         """Measure what must be shown."""
         board = joint.board.BoundBox
-        end = max(float(board.XMax), 0.0) + 12
+        end = max(float(board.XMax), 0.0) + BEHIND
         half = max(
             joint.pocket.half_width(0), joint.pocket.half_width(-joint.length("pocket.length"))
         )
@@ -141,7 +143,7 @@ class _Layout:
         views = [
             self._plan(plan_y),
             self._along(section_y),
-            self._across(section_y if first else plan_y + self._size(self.y) - self._size(self.z)),
+            self._across(inner_top - 10 - self._size(self.z)),
         ]
         top = views[2].windows[0].at[1] - 20
         detail, detail_name = self._detail(top)
@@ -161,8 +163,7 @@ class _Layout:
     def _plan(self, at_y: float) -> View:
         view = plan_view(self.joint, scale=self.scale, windows=self._windows(self.y, at_y))
         top = at_y + self._size(self.y)
-        middle = self._left + self._size(self.x) / 2
-        view.notes.append(title_words(view.title, (middle, top + 7.5 * 2 + 4)))
+        view.notes.append(title_words(view.title, (self._left, top + 7.5 * 2 + 4), "start"))
         self._letters(view, at_y, top)
         return view
 
@@ -170,20 +171,19 @@ class _Layout:
         """Where the section across is cut, and which way it is looked at."""
         x = view.spot(cut_at(self.joint), 0)[0]
         way = 1.0 if self.angle is Angle.FIRST else -1.0
-        for y, letter in ((top - 5, (x, top)), (low + 1, (x - way * 8.5, low + 1.3))):
-            view.notes += [
-                Words(letter, "A", 3.5, "middle"),
-                arrow((x, y + 2), (x - way * 6, y + 2)),
-            ]
+        # Beside the windows, where no outline can run through them.
+        for y in (top + 0.5, low - 4.5):
             page = Page(0, 0)
             page.line((x, y), (x, y + 4), pen=Pen.OUTLINE)
             page.line((x, y + 2), (x - way * 6, y + 2))
-            view.notes += page.items
+            letter = Words((x - (8 if way > 0 else 3.5), y + 0.25), "A", 3.5, "middle")
+            view.notes += [*page.items, arrow((x, y + 2), (x - way * 6, y + 2)), letter]
 
     def _along(self, at_y: float) -> View:
         view = along_view(self.joint, scale=self.scale, windows=self._windows(self.z, at_y))
-        middle = self._left + self._size(self.x) / 2
-        view.notes.append(title_words(view.title, (middle, at_y + self._size(self.z) + 3)))
+        # At the left: a long overhang's ring reaches up beside it.
+        at = self._left, at_y + self._size(self.z) + 3
+        view.notes.append(title_words(view.title, at, "start"))
         self._ring(view)
         return view
 
@@ -193,7 +193,7 @@ class _Layout:
         x, y = view.spot((max(float(board.XMax), 0.0) - 2) / 2, float(board.ZMax) / 2)
         radius = max(float(board.XMax) + 5, float(board.ZMax) + 6, 8.0) / 2 * self.scale + 1
         view.notes.append(Round((x, y), radius, pen=Pen.DIMENSION))
-        view.notes.append(Words((x + radius + 1, y - 1.5), "B", 3.5))
+        view.notes.append(Words((x + 0.75 * radius + 0.8, y + 0.75 * radius), "B", 3.5))
 
     def _across(self, at_y: float) -> View:
         mirrored = self.angle is Angle.FIRST

@@ -16,7 +16,7 @@ from FreeCAD import Vector
 
 from ..run.chain import Result
 from ..solids.measure.context import Context
-from ..solids.measure.strings import rests
+from ..solids.measure.saddles import rests
 from ..solids.measure.surfaces import height_on
 
 CHECKS = {

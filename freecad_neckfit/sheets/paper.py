@@ -108,7 +108,7 @@ def title_block(
             _cell(page, (x, y), heading, words, wide, bold=heading == "Title")
             x += wide
     page.add(Words((paper.high[0] - 43, y0 + 3), "NeckFit", SMALL))
-    projection_symbol(page, (paper.high[0] - 13, y0 + ROW + 2.9), angle)
+    projection_symbol(page, (paper.high[0] - 13, y0 + ROW + 2.7), angle)
     return x0, y0 + BLOCK_HEIGHT
 
 
@@ -130,7 +130,7 @@ def projection_symbol(page: Page, at: Spot, angle: Angle) -> None:
     page.add(Stroke(cone, Pen.SYMBOL, closed=True))
     for a, b in (((x - 4.5, y), (x + 4.5, y)), ((x + end - 2.5, y), (x + end + 2.5, y))):
         page.line(a, b, pen=Pen.CENTRE)
-    page.line((x + end, y - 2.5), (x + end, y + 2.5), pen=Pen.CENTRE)
+    page.line((x + end, y - 2.3), (x + end, y + 2.3), pen=Pen.CENTRE)
 
 
 def check_bar(page: Page, at: Spot) -> None:

@@ -97,6 +97,7 @@ def _screws(joint: Joint, view: View) -> None:
     if not places:
         return
     left, low = view.windows[0].at
+    front = view.windows[0].x[0]  # where the centreline comes out of the plan
     for lane, x in enumerate(sorted({x for x, _ in places}, reverse=True), start=1):
         lowest = min(y for a, y in places if a == x)
         view.placed.append(
@@ -111,7 +112,8 @@ def _screws(joint: Joint, view: View) -> None:
             view.placed.append(
                 Straight(
                     what=Dimension(key=f"screw_y:{y:.3f}", value=abs(y)),
-                    a=(x, 0.0), b=(x, y), lane=left - (lane + 1) * ROW, upright=True,
+                    a=(front, 0.0), b=(x, y), lane=left - (lane + 1) * ROW,
+                    upright=True,
                 )
             )  # fmt: skip
     x, y = max(places)

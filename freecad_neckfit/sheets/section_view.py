@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from ..job.quantity import Kind
-from ..job.show import show_length
+from ..job.show import compact_length
 from ..job.top import top_height
 from .dimension import Dimension, Pointed, Straight
 from .dress import HEIGHT
@@ -155,7 +155,7 @@ def overhang_view(joint: Joint, *, scale: float, windows: tuple[Window, ...]) ->
         lane -= 9
     end = _end_gap(joint)
     if end is not None:
-        low = view.spot(0, window.y[0])[1] - 5
+        low = view.spot(0, window.y[0])[1] - 7
         at = view.spot(end[1][0], 0)[0] + 4, low
         wall = (0.0, end[1][1]), (-end[0].value, end[1][1])
         view.placed.append(Pointed(what=end[0], tip=end[1], at=at, between=wall))
@@ -219,5 +219,5 @@ def _end_gap(joint: Joint) -> tuple[Dimension, Spot] | None:
 
 def finish_note(joint: Joint) -> str:
     """What finish the sections allow for."""
-    top = show_length(joint.length("finish.top"), units=joint.units)
+    top = compact_length(joint.length("finish.top"), units=joint.units)
     return f"Depths are in bare wood. The gap allows for {top} of finish on the top."

@@ -198,6 +198,6 @@ def hatch(loops: Sequence[Loop], *, angle: float, pitch: float) -> list[tuple[Sp
     return found
 
 
-def title_words(text: str, at: Spot) -> Words:
-    """A view's title."""
-    return Words(at, text, height=3.5, anchor="middle")
+def title_words(text: str, at: Spot, anchor: str = "middle") -> Words:
+    """A view's title; ``anchor``: which of its ends stands at ``at``."""
+    return Words(at, text, height=3.5, anchor=anchor)

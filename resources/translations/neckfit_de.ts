@@ -25,11 +25,11 @@ Vorgabe: false (von diesem Projekt gewählt).</translation>
   </message>
   <message>
    <source>Anchor Back</source>
-   <translation>Einhängung, Abstand</translation>
+   <translation>Saitenaufhängung, Abstand</translation>
   </message>
   <message>
    <source>Anchor Height</source>
-   <translation>Einhängung, Höhe</translation>
+   <translation>Saitenaufhängung, Höhe</translation>
   </message>
   <message>
    <source>Angle</source>
@@ -487,7 +487,7 @@ Vorgabe: 304.80 mm oder 12.000 in (aus dem Gedächtnis; den eigenen Wert angeben
    <source>Floating bridge: base over the mount, least.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 2.50 mm or 0.098 in (from memory; set your own).</source>
-   <translation>Schwebende Brücke: Grundplatte über der Auflage, mindestens.
+   <translation>Schwebende Brücke: Grundplatte über der Montagefläche, mindestens.
 Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
 Vorgabe: 2.50 mm oder 0.098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
@@ -495,7 +495,7 @@ Vorgabe: 2.50 mm oder 0.098 in (aus dem Gedächtnis; den eigenen Wert angeben).<
    <source>Floating: highest height of the base above the mount.
 Permitted: 0.00 mm to 30.00 mm, 0.000 in to 1.181 in.
 Default: 6.00 mm or 0.236 in (from memory; set your own).</source>
-   <translation>Schwebend: größte Höhe der Grundplatte über der Auflage.
+   <translation>Schwebend: größte Höhe der Grundplatte über der Montagefläche.
 Erlaubt: 0.00 mm bis 30.00 mm, 0.000 in bis 1.181 in.
 Vorgabe: 6.00 mm oder 0.236 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
@@ -503,7 +503,7 @@ Vorgabe: 6.00 mm oder 0.236 in (aus dem Gedächtnis; den eigenen Wert angeben).<
    <source>Floating: lowest height of the base above the mount.
 Permitted: 0.00 mm to 20.00 mm, 0.000 in to 0.787 in.
 Default: 2.50 mm or 0.098 in (from memory; set your own).</source>
-   <translation>Schwebend: kleinste Höhe der Grundplatte über der Auflage.
+   <translation>Schwebend: kleinste Höhe der Grundplatte über der Montagefläche.
 Erlaubt: 0.00 mm bis 20.00 mm, 0.000 in bis 0.787 in.
 Vorgabe: 2.50 mm oder 0.098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
@@ -745,7 +745,7 @@ Vorgabe: 60.00 mm oder 2.362 in (aus dem Gedächtnis; den eigenen Wert angeben).
    <source>Height of its ring above the mount.
 Permitted: 0.00 mm to 15.00 mm, 0.000 in to 0.591 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
-   <translation>Höhe seines Rahmens über der Auflage.
+   <translation>Höhe seines Rahmens über der Montagefläche.
 Erlaubt: 0.00 mm bis 15.00 mm, 0.000 in bis 0.591 in.
 Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
@@ -1185,7 +1185,7 @@ Vorgabe: 8.0 % (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Mount</source>
-   <translation>Brückenauflage</translation>
+   <translation>Brückenmontage</translation>
   </message>
   <message>
    <source>Names of the joint's solids shown here.</source>
@@ -1234,7 +1234,7 @@ Vorgabe: 90.00° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   <message>
    <source>No shim, a full wedge, or a strip at the end wall or at the mouth.
 Default: none (chosen by this project).</source>
-   <translation>Keine Unterlage, ein voller Keil, oder ein Streifen an Stirnwand oder Mündung.
+   <translation>Keine Beilage, ein voller Keil, oder ein Streifen an Stirnwand oder Mündung.
 Vorgabe: none (von diesem Projekt gewählt).</translation>
   </message>
   <message>
@@ -1459,7 +1459,7 @@ Vorgabe: 325.00 mm oder 12.795 in (aus dem Gedächtnis; den eigenen Wert angeben
   </message>
   <message>
    <source>Pickup Bridge Mount</source>
-   <translation>Brücken-Tonabnehmer: Auflage</translation>
+   <translation>Brücken-Tonabnehmer: Höhenbezug</translation>
   </message>
   <message>
    <source>Pickup Bridge Ring</source>
@@ -1503,7 +1503,7 @@ Vorgabe: 325.00 mm oder 12.795 in (aus dem Gedächtnis; den eigenen Wert angeben
   </message>
   <message>
    <source>Pickup Middle Mount</source>
-   <translation>Mittlerer Tonabnehmer: Auflage</translation>
+   <translation>Mittlerer Tonabnehmer: Höhenbezug</translation>
   </message>
   <message>
    <source>Pickup Middle Ring</source>
@@ -1547,7 +1547,7 @@ Vorgabe: 325.00 mm oder 12.795 in (aus dem Gedächtnis; den eigenen Wert angeben
   </message>
   <message>
    <source>Pickup Neck Mount</source>
-   <translation>Hals-Tonabnehmer: Auflage</translation>
+   <translation>Hals-Tonabnehmer: Höhenbezug</translation>
   </message>
   <message>
    <source>Pickup Neck Ring</source>
@@ -1597,7 +1597,7 @@ Vorgabe: 1.50 mm oder 0.059 in (aus dem Gedächtnis; den eigenen Wert angeben).<
    <source>Pole tops above the mount at the highest.
 Permitted: -15.00 mm to 60.00 mm, -0.591 in to 2.362 in.
 Default: 9.00 mm or 0.354 in (from memory; set your own).</source>
-   <translation>Oberkanten der Polstücke über der Auflage, höchste Stellung.
+   <translation>Oberkanten der Polstücke über der Montagefläche, höchste Stellung.
 Erlaubt: -15.00 mm bis 60.00 mm, -0.591 in bis 2.362 in.
 Vorgabe: 9.00 mm oder 0.354 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
@@ -1605,7 +1605,7 @@ Vorgabe: 9.00 mm oder 0.354 in (aus dem Gedächtnis; den eigenen Wert angeben).<
    <source>Pole tops above the mount at the lowest the hardware allows.
 Permitted: -20.00 mm to 45.00 mm, -0.787 in to 1.772 in.
 Default: 0.50 mm or 0.020 in (from memory; set your own).</source>
-   <translation>Oberkanten der Polstücke über der Auflage, tiefste Stellung, die die Beschläge zulassen.
+   <translation>Oberkanten der Polstücke über der Montagefläche, tiefste Stellung, die die Beschläge zulassen.
 Erlaubt: -20.00 mm bis 45.00 mm, -0.787 in bis 1.772 in.
 Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
@@ -1765,7 +1765,7 @@ Vorgabe: 1.20 mm oder 0.047 in (aus dem Gedächtnis; den eigenen Wert angeben).<
    <source>Saddle to string anchor, along X.
 Permitted: 1.00 mm to 150.00 mm, 0.039 in to 5.906 in.
 Default: 30.00 mm or 1.181 in (from memory; set your own).</source>
-   <translation>Saitenreiter bis zur Saiteneinhängung, längs X.
+   <translation>Saitenreiter bis zur Saitenaufhängung, längs X.
 Erlaubt: 1.00 mm bis 150.00 mm, 0.039 in bis 5.906 in.
 Vorgabe: 30.00 mm oder 1.181 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
@@ -2003,27 +2003,27 @@ Vorgabe: 0.8 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Shim</source>
-   <translation>Unterlage</translation>
+   <translation>Beilage</translation>
   </message>
   <message>
    <source>Shim Make</source>
-   <translation>Unterlagenbauart</translation>
+   <translation>Beilagenbauart</translation>
   </message>
   <message>
    <source>Shim Mouth</source>
-   <translation>Unterlage, Mündung</translation>
+   <translation>Beilage, Mündung</translation>
   </message>
   <message>
    <source>Shim Strip</source>
-   <translation>Unterlagestreifen, Dicke</translation>
+   <translation>Beilagestreifen, Dicke</translation>
   </message>
   <message>
    <source>Shim Strip Edge</source>
-   <translation>Unterlagestreifen, Kante</translation>
+   <translation>Beilagestreifen, Kante</translation>
   </message>
   <message>
    <source>Shim Wall</source>
-   <translation>Unterlage, Stirnwand</translation>
+   <translation>Beilage, Stirnwand</translation>
   </message>
   <message>
    <source>Shop</source>
@@ -2063,7 +2063,7 @@ Vorgabe: 0.8 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Shop Step Shim</source>
-   <translation>Schritt der Unterlagendicke</translation>
+   <translation>Schritt der Beilagendicke</translation>
   </message>
   <message>
    <source>Shop Stops</source>
@@ -2149,7 +2149,7 @@ Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).<
    <source>Smallest change of a shim's thickness.
 Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
 Default: 0.10 mm or 0.004 in (from memory; set your own).</source>
-   <translation>Kleinste Änderung der Dicke einer Unterlage.
+   <translation>Kleinste Änderung der Dicke einer Beilage.
 Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
 Vorgabe: 0.10 mm oder 0.004 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
@@ -2205,7 +2205,7 @@ Vorgabe: 0.10 mm oder 0.004 in (aus dem Gedächtnis; den eigenen Wert angeben).<
    <source>String anchor above the mount; negative for strings through the body.
 Permitted: -60.00 mm to 40.00 mm, -2.362 in to 1.575 in.
 Default: 2.00 mm or 0.079 in (from memory; set your own).</source>
-   <translation>Saiteneinhängung über der Auflage; negativ bei Saiten durch den Korpus.
+   <translation>Saitenaufhängung über der Montagefläche; negativ bei Saiten durch den Korpus.
 Erlaubt: -60.00 mm bis 40.00 mm, -2.362 in bis 1.575 in.
 Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
@@ -2245,7 +2245,7 @@ Vorgabe: 1.60 mm oder 0.063 in (aus dem Gedächtnis; den eigenen Wert angeben).<
    <source>String's underside above the mount (floating: above the base), saddle at its highest.
 Permitted: 1.50 mm to 60.00 mm, 0.059 in to 2.362 in.
 Default: 14.50 mm or 0.571 in (from memory; set your own).</source>
-   <translation>Unterseite der Saite über der Auflage (schwebend: über der Grundplatte), Saitenreiter am höchsten.
+   <translation>Unterseite der Saite über der Montagefläche (schwebend: über der Grundplatte), Saitenreiter am höchsten.
 Erlaubt: 1.50 mm bis 60.00 mm, 0.059 in bis 2.362 in.
 Vorgabe: 14.50 mm oder 0.571 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
@@ -2253,7 +2253,7 @@ Vorgabe: 14.50 mm oder 0.571 in (aus dem Gedächtnis; den eigenen Wert angeben).
    <source>String's underside above the mount (floating: above the base), saddle at its lowest.
 Permitted: 1.00 mm to 40.00 mm, 0.039 in to 1.575 in.
 Default: 9.50 mm or 0.374 in (from memory; set your own).</source>
-   <translation>Unterseite der Saite über der Auflage (schwebend: über der Grundplatte), Saitenreiter am tiefsten.
+   <translation>Unterseite der Saite über der Montagefläche (schwebend: über der Grundplatte), Saitenreiter am tiefsten.
 Erlaubt: 1.00 mm bis 40.00 mm, 0.039 in bis 1.575 in.
 Vorgabe: 9.50 mm oder 0.374 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
@@ -3006,7 +3006,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>&amp;Depths and angles that work…</source>
-   <translation>Tiefen und Winkel, die &amp;gehen…</translation>
+   <translation>Mö&amp;gliche Tiefen und Winkel…</translation>
   </message>
   <message>
    <source>&amp;Draw the pocket</source>
@@ -3082,7 +3082,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>A fretted string buzzes or chokes on a later fret.</source>
-   <translation>Eine gegriffene Saite schnarrt oder erstickt auf einem weiteren Bund.</translation>
+   <translation>Eine gegriffene Saite schnarrt auf einem weiteren Bund oder stirbt dort ab.</translation>
   </message>
   <message>
    <source>A gap shows under the fretboard, and gathers dirt.</source>
@@ -3178,7 +3178,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>At {} no depth works.</source>
-   <translation>Bei {} geht keine Tiefe.</translation>
+   <translation>Bei {} ist keine Tiefe möglich.</translation>
   </message>
   <message>
    <source>Aug</source>
@@ -3202,7 +3202,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Bold: its limits are stated; else declared or general ones.</source>
-   <translation>Fett: Grenzen angegeben; sonst erklärte oder allgemeine.</translation>
+   <translation>Fett: Grenzen angegeben; sonst vorgegebene oder allgemeine.</translation>
   </message>
   <message>
    <source>Both states are the same.</source>
@@ -3406,11 +3406,11 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Depths and angles that work</source>
-   <translation>Tiefen und Winkel, die gehen</translation>
+   <translation>Mögliche Tiefen und Winkel</translation>
   </message>
   <message>
    <source>Depths that work at {}: {}</source>
-   <translation>Tiefen, die bei {} gehen: {}</translation>
+   <translation>Mögliche Tiefen bei {}: {}</translation>
   </message>
   <message>
    <source>Differences to the first column stand below each figure. {} marks a demand that is not met.</source>
@@ -3726,7 +3726,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Looking for depths and angles that work</source>
-   <translation>Tiefen und Winkel, die gehen, werden gesucht</translation>
+   <translation>Mögliche Tiefen und Winkel werden gesucht</translation>
   </message>
   <message>
    <source>Looking for what mends it</source>
@@ -3750,7 +3750,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Make the pocket shallower by {short}, clear the plate around the fretboard, or use a shim.</source>
-   <translation>Die Tasche um {short} flacher machen, das Schlagbrett um das Griffbrett freischneiden, oder eine Unterlage verwenden.</translation>
+   <translation>Die Tasche um {short} flacher machen, das Schlagbrett um das Griffbrett freischneiden, oder eine Beilage verwenden.</translation>
   </message>
   <message>
    <source>Make the pocket shallower by {short}, or trim the binding flush with the underside.</source>
@@ -3966,7 +3966,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>On solids: {} - the two disagree.</source>
-   <translation>Am Volumenkörper: {} - die beiden sind uneins.</translation>
+   <translation>Am Volumenkörper: {} - die beiden widersprechen sich.</translation>
   </message>
   <message>
    <source>One value in {} for each {}.</source>
@@ -4138,7 +4138,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Raise the saddles over the anchor (a shallower pocket or one tipped back), or choose a bridge whose anchor lies lower; {short} are missing.</source>
-   <translation>Die Saitenreiter gegenüber der Einhängung erhöhen (eine flachere oder zurückgekippte Tasche), oder eine Brücke mit tieferer Einhängung wählen; {short} fehlen.</translation>
+   <translation>Die Saitenreiter gegenüber der Aufhängung erhöhen (eine flachere oder zurückgekippte Tasche), oder eine Brücke mit tieferer Aufhängung wählen; {short} fehlen.</translation>
   </message>
   <message>
    <source>Read a neck from a STEP, IGES, BREP, FCStd, STL, OBJ or 3MF file, and put it into a joint</source>
@@ -4178,7 +4178,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Rout {short} shallower, cut or thin the plate, or add a shim.</source>
-   <translation>{short} flacher fräsen, das Schlagbrett ausschneiden oder dünner machen, oder eine Unterlage einlegen.</translation>
+   <translation>{short} flacher fräsen, das Schlagbrett ausschneiden oder dünner machen, oder eine Beilage einlegen.</translation>
   </message>
   <message>
    <source>Route its cavity deeper, choose a shallower pickup, or make the pocket shallower by {short}.</source>
@@ -4266,19 +4266,19 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Shim</source>
-   <translation>Unterlage</translation>
+   <translation>Beilage</translation>
   </message>
   <message>
    <source>Shim at the end wall</source>
-   <translation>Unterlage an der Stirnwand</translation>
+   <translation>Beilage an der Stirnwand</translation>
   </message>
   <message>
    <source>Shim at the mouth</source>
-   <translation>Unterlage an der Mündung</translation>
+   <translation>Beilage an der Mündung</translation>
   </message>
   <message>
    <source>Shim strip</source>
-   <translation>Unterlagestreifen</translation>
+   <translation>Beilagestreifen</translation>
   </message>
   <message>
    <source>Shop</source>
@@ -4330,7 +4330,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Show or hide plain information</source>
-   <translation>Reine Auskünfte zeigen oder verbergen</translation>
+   <translation>Einfache Auskünfte zeigen oder verbergen</translation>
   </message>
   <message>
    <source>Show or hide what could not be checked</source>
@@ -4850,7 +4850,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>The web breaks out, and the end wall with it.</source>
-   <translation>Der Steg bricht aus, und die Stirnwand mit ihm.</translation>
+   <translation>Der Holzsteg bricht aus, und die Stirnwand mit ihm.</translation>
   </message>
   <message>
    <source>The whole, as it is turned in the 3D view</source>
@@ -5038,7 +5038,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>What &amp;mends it…</source>
-   <translation>Was &amp;hilft ab…</translation>
+   <translation>Ab&amp;hilfe suchen…</translation>
   </message>
   <message>
    <source>What bounds it</source>
@@ -5050,7 +5050,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>What mends it</source>
-   <translation>Was hilft ab</translation>
+   <translation>Abhilfe</translation>
   </message>
   <message>
    <source>What neck and body share.</source>
@@ -5506,11 +5506,11 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>bridge anchor back</source>
-   <translation>Einhängung, Abstand</translation>
+   <translation>Saitenaufhängung, Abstand</translation>
   </message>
   <message>
    <source>bridge anchor height</source>
-   <translation>Einhängung, Höhe</translation>
+   <translation>Saitenaufhängung, Höhe</translation>
   </message>
   <message>
    <source>bridge base high</source>
@@ -5542,7 +5542,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>bridge mount</source>
-   <translation>Brückenauflage</translation>
+   <translation>Brückenmontage</translation>
   </message>
   <message>
    <source>bridge pickup</source>
@@ -6038,7 +6038,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>flat shim</source>
-   <translation>ebene Unterlage</translation>
+   <translation>ebene Beilage</translation>
   </message>
   <message>
    <source>flat, stated as the largest radius that a job knows</source>
@@ -6054,15 +6054,15 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>floating bridge: base over the mount, least</source>
-   <translation>schwebende Brücke: Grundplatte über der Auflage, mindestens</translation>
+   <translation>schwebende Brücke: Grundplatte über der Montagefläche, mindestens</translation>
   </message>
   <message>
    <source>floating: highest height of the base above the mount</source>
-   <translation>schwebend: größte Höhe der Grundplatte über der Auflage</translation>
+   <translation>schwebend: größte Höhe der Grundplatte über der Montagefläche</translation>
   </message>
   <message>
    <source>floating: lowest height of the base above the mount</source>
-   <translation>schwebend: kleinste Höhe der Grundplatte über der Auflage</translation>
+   <translation>schwebend: kleinste Höhe der Grundplatte über der Montagefläche</translation>
   </message>
   <message>
    <source>floor</source>
@@ -6326,7 +6326,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>height of its ring above the mount</source>
-   <translation>Höhe seines Rahmens über der Auflage</translation>
+   <translation>Höhe seines Rahmens über der Montagefläche</translation>
   </message>
   <message>
    <source>height of its springs fully compressed</source>
@@ -7122,7 +7122,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>no shim, a full wedge, or a strip at the end wall or at the mouth</source>
-   <translation>keine Unterlage, ein voller Keil, oder ein Streifen an Stirnwand oder Mündung</translation>
+   <translation>keine Beilage, ein voller Keil, oder ein Streifen an Stirnwand oder Mündung</translation>
   </message>
   <message>
    <source>no specific gravity is known for {}</source>
@@ -7230,7 +7230,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>on which the tool disagrees</source>
-   <translation>mit uneinigem Werkzeug</translation>
+   <translation>mit Widerspruch</translation>
   </message>
   <message>
    <source>one of these alone:</source>
@@ -7290,7 +7290,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>out by {}</source>
-   <translation>daneben um {}</translation>
+   <translation>um {} daneben</translation>
   </message>
   <message>
    <source>out of date</source>
@@ -7382,7 +7382,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>pickup bridge mount</source>
-   <translation>Brücken-Tonabnehmer: Auflage</translation>
+   <translation>Brücken-Tonabnehmer: Höhenbezug</translation>
   </message>
   <message>
    <source>pickup bridge ring</source>
@@ -7426,7 +7426,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>pickup middle mount</source>
-   <translation>mittlerer Tonabnehmer: Auflage</translation>
+   <translation>mittlerer Tonabnehmer: Höhenbezug</translation>
   </message>
   <message>
    <source>pickup middle ring</source>
@@ -7470,7 +7470,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>pickup neck mount</source>
-   <translation>Hals-Tonabnehmer: Auflage</translation>
+   <translation>Hals-Tonabnehmer: Höhenbezug</translation>
   </message>
   <message>
    <source>pickup neck ring</source>
@@ -7610,11 +7610,11 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>pole tops above the mount at the highest</source>
-   <translation>Oberkanten der Polstücke über der Auflage, höchste Stellung</translation>
+   <translation>Oberkanten der Polstücke über der Montagefläche, höchste Stellung</translation>
   </message>
   <message>
    <source>pole tops above the mount at the lowest the hardware allows</source>
-   <translation>Oberkanten der Polstücke über der Auflage, tiefste Stellung, die die Beschläge zulassen</translation>
+   <translation>Oberkanten der Polstücke über der Montagefläche, tiefste Stellung, die die Beschläge zulassen</translation>
   </message>
   <message>
    <source>pressure</source>
@@ -7746,7 +7746,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>saddle to string anchor, along X</source>
-   <translation>Saitenreiter bis zur Saiteneinhängung, längs X</translation>
+   <translation>Saitenreiter bis zur Saitenaufhängung, längs X</translation>
   </message>
   <message>
    <source>saddle travel along the strings</source>
@@ -7978,39 +7978,39 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>shim</source>
-   <translation>Unterlage</translation>
+   <translation>Beilage</translation>
   </message>
   <message>
    <source>shim make</source>
-   <translation>Unterlagenbauart</translation>
+   <translation>Beilagenbauart</translation>
   </message>
   <message>
    <source>shim mouth</source>
-   <translation>Unterlage, Mündung</translation>
+   <translation>Beilage, Mündung</translation>
   </message>
   <message>
    <source>shim strip</source>
-   <translation>Unterlagestreifen, Dicke</translation>
+   <translation>Beilagestreifen, Dicke</translation>
   </message>
   <message>
    <source>shim strip edge</source>
-   <translation>Unterlagestreifen, Kante</translation>
+   <translation>Beilagestreifen, Kante</translation>
   </message>
   <message>
    <source>shim wall</source>
-   <translation>Unterlage, Stirnwand</translation>
+   <translation>Beilage, Stirnwand</translation>
   </message>
   <message>
    <source>shim's thickness at the end wall</source>
-   <translation>Dicke der Unterlage an der Stirnwand</translation>
+   <translation>Dicke der Beilage an der Stirnwand</translation>
   </message>
   <message>
    <source>shim's thickness at wall and mouth</source>
-   <translation>Dicke der Unterlage an Stirnwand und Mündung</translation>
+   <translation>Dicke der Beilage an Stirnwand und Mündung</translation>
   </message>
   <message>
    <source>shim, strip's thickness</source>
-   <translation>Unterlage, Dicke des Streifens</translation>
+   <translation>Beilage, Dicke des Streifens</translation>
   </message>
   <message>
    <source>shim.strip_edge: {} mm reaches past the pocket's mouth at {} mm; make it smaller.</source>
@@ -8018,7 +8018,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>shim: it lies nowhere under the heel; make the strip wider.</source>
-   <translation>Unterlage: sie liegt nirgends unter dem Halsfuß; den Streifen breiter machen.</translation>
+   <translation>Beilage: sie liegt nirgends unter dem Halsfuß; den Streifen breiter machen.</translation>
   </message>
   <message>
    <source>shop general</source>
@@ -8054,7 +8054,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>shop step shim</source>
-   <translation>Schritt der Unterlagendicke</translation>
+   <translation>Schritt der Beilagendicke</translation>
   </message>
   <message>
    <source>shop stops</source>
@@ -8110,7 +8110,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>smallest change of a shim's thickness</source>
-   <translation>kleinste Änderung der Dicke einer Unterlage</translation>
+   <translation>kleinste Änderung der Dicke einer Beilage</translation>
   </message>
   <message>
    <source>smallest change of how far the binding hangs</source>
@@ -8158,7 +8158,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>string anchor above the mount; negative for strings through the body</source>
-   <translation>Saiteneinhängung über der Auflage; negativ bei Saiten durch den Korpus</translation>
+   <translation>Saitenaufhängung über der Montagefläche; negativ bei Saiten durch den Korpus</translation>
   </message>
   <message>
    <source>string at the last fret over the poles, bass, largest</source>
@@ -8182,11 +8182,11 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>string's underside above the mount (floating: above the base), saddle at its highest</source>
-   <translation>Unterseite der Saite über der Auflage (schwebend: über der Grundplatte), Saitenreiter am höchsten</translation>
+   <translation>Unterseite der Saite über der Montagefläche (schwebend: über der Grundplatte), Saitenreiter am höchsten</translation>
   </message>
   <message>
    <source>string's underside above the mount (floating: above the base), saddle at its lowest</source>
-   <translation>Unterseite der Saite über der Auflage (schwebend: über der Grundplatte), Saitenreiter am tiefsten</translation>
+   <translation>Unterseite der Saite über der Montagefläche (schwebend: über der Grundplatte), Saitenreiter am tiefsten</translation>
   </message>
   <message>
    <source>strings action bass</source>
@@ -8666,7 +8666,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>thickness of a flat shim</source>
-   <translation>Dicke einer ebenen Unterlage</translation>
+   <translation>Dicke einer ebenen Beilage</translation>
   </message>
   <message>
    <source>thickness of the body, back to top, at the pocket's end wall</source>
@@ -8722,7 +8722,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>tool disagrees</source>
-   <translation>Werkzeug uneins</translation>
+   <translation>Widerspruch</translation>
   </message>
   <message>
    <source>tool to the truss rod</source>
@@ -9170,7 +9170,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>{} holds files that are no package of this tool; name another folder.</source>
-   <translation>{} enthält Dateien, die kein Paket dieses Werkzeugs sind; einen anderen Ordner nennen.</translation>
+   <translation>{} enthält Dateien, die kein Paket dieses Programms sind; einen anderen Ordner nennen.</translation>
   </message>
   <message>
    <source>{} holds the joint itself; pick the solid within it, or take the joint out of it.</source>
@@ -9846,7 +9846,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>What &amp;mends it…</source>
-   <translation>Was &amp;hilft ab…</translation>
+   <translation>Ab&amp;hilfe suchen…</translation>
   </message>
  </context>
  <context>
@@ -10007,7 +10007,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <name>NeckFit_ShowInformation</name>
   <message>
    <source>Show or hide plain information</source>
-   <translation>Reine Auskünfte zeigen oder verbergen</translation>
+   <translation>Einfache Auskünfte zeigen oder verbergen</translation>
   </message>
   <message>
    <source>Show plain info&amp;rmation</source>
@@ -10051,7 +10051,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <name>NeckFit_Window</name>
   <message>
    <source>&amp;Depths and angles that work…</source>
-   <translation>Tiefen und Winkel, die &amp;gehen…</translation>
+   <translation>Mö&amp;gliche Tiefen und Winkel…</translation>
   </message>
   <message>
    <source>Show which depths and angles meet every demand, and what bounds them</source>
@@ -10085,7 +10085,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>NeckFit decide</source>
-   <translation>NeckFit Abwägen</translation>
+   <translation>NeckFit Entscheidung</translation>
   </message>
   <message>
    <source>NeckFit joint</source>

@@ -32,6 +32,28 @@ def turned(shape, angles, at=(0, 0, 0)):
     return shape.copy().transformed(Placement(Vector(*at), Rotation(*angles)).toMatrix(), copy=True)
 
 
+@pytest.mark.parametrize("seed", range(5))
+def test_between_level_faces_the_place_does_not_hang_on_rounding(seed):
+    upper, lower = (
+        facets(box((20, 30, 5), (0, 0, 1)), -1),
+        facets(box((50, 60, 10), (-9, -7, -10)), 1),
+    )
+    noise = np.random.default_rng(seed).normal(scale=1e-13, size=upper.points.shape)
+    shaken = Facets(upper.points + noise, upper.normal, upper.face)
+    room, place = overlay(shaken, lower).farthest_least()
+    assert room == pytest.approx(1.0, abs=1e-9)
+    assert place == pytest.approx((20.0, 0.0, 1.0), abs=1e-9)
+
+
+def test_one_place_nearer_than_all_others_is_told_wherever_it_is():
+    upper = facets(turned(box((20, 30, 5), (0, 0, 1)), (0, -1, 0)), -1)
+    lower = facets(box((50, 60, 10), (-9, -7, -10)), 1)
+    found, least = overlay(upper, lower).farthest_least(), overlay(upper, lower).least()
+    assert found[0] == pytest.approx(least[0], abs=1e-9)
+    assert found[1][0] == pytest.approx(least[1][0], abs=1e-9)
+    assert overlay(upper, facets(box((1, 1, 1), (90, 90, -1)), 1)).farthest_least() is None
+
+
 @pytest.mark.parametrize("room", [2.5, 0.02, 0.0, -0.02, -3.0])
 def test_parallel_faces(room):
     value, _ = gap(box((20, 30, 5), (0, 0, room)), box((50, 60, 10), (-9, -7, -10)))

@@ -173,14 +173,16 @@ class Ridge:
         f_low, f_high = off(self.points[0].tolist()), off(self.points[-1].tolist())
         if f_low * f_high > 0:
             return None
+        moved = 0
         for _ in range(50):
             t = low + (high - low) * f_low / (f_low - f_high)
             p = self.at(t)
             f = off(p)
             if abs(f) < 1e-9:
                 break
+            # Illinois: an end that stays where it is twice running counts for half.
             if f * f_low > 0:
-                low, f_low, f_high = t, f, f_high / 2  # Illinois: the far end counts for half
+                low, f_low, f_high, moved = t, f, f_high / (2 if moved < 0 else 1), -1
             else:
-                high, f_high, f_low = t, f, f_low / 2
+                high, f_high, f_low, moved = t, f, f_low / (2 if moved > 0 else 1), 1
         return float(p[0]), float(p[2])

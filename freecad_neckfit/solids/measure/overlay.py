@@ -18,6 +18,8 @@ from .facets import Facets
 
 INSIDE = 1e-9
 """How far [mm] a corner may lie outside a triangle and still count as on its edge."""
+SAME = 1e-9
+"""Distances and places that differ by less than this [mm] are one."""
 CHUNK = 200_000
 """Pairs of triangles looked at in one go."""
 
@@ -51,6 +53,19 @@ class Overlay:
         pair, corner = np.unravel_index(np.argmin(self.gap), self.gap.shape)
         place = self.point(self.plan[pair, corner], self.high[pair, corner])
         return float(self.gap[pair, corner]), place
+
+    def farthest_least(self) -> tuple[float, tuple[float, float, float]] | None:
+        """As ``least``; of equal distances the farthest along the view's first axis is told.
+
+        Between level faces all are equal: which of them rounding makes the least says nothing.
+        """
+        if not self.valid.any():
+            return None
+        pair, corner = np.nonzero(self.gap <= self.gap.min() + SAME)
+        plan = self.plan[pair, corner]
+        k = int(np.lexsort((plan[:, 1], np.round(-plan[:, 0] / SAME)))[0])
+        place = self.point(plan[k], self.high[pair[k], corner[k]])
+        return float(self.gap[pair[k], corner[k]]), place
 
     def point(self, plan: FloatArray, height: float) -> tuple[float, float, float]:
         """A point of the view back in body-frame order."""

@@ -10,7 +10,7 @@ from .context import Context
 from .cutout import first_ahead, plan_lines, plate_side, plate_walls
 from .facets import EMPTY, Facets
 from .measured import Measured
-from .overlay import overlay
+from .overlay import SAME, overlay
 from .sections import signed_room
 from .sides import heel_end, plane_heel, room_in_cylinder
 
@@ -38,7 +38,7 @@ def _beside(context: Context, sign: int) -> Measured | None:
     best: Measured | None = None
     for wall in plate_side(context, sign=sign):
         upper, lower = (wall, heel) if sign > 0 else (heel, wall)
-        found = overlay(upper, lower, axis=1).least() if len(heel) else None
+        found = overlay(upper, lower, axis=1).farthest_least() if len(heel) else None
         if found is None:
             continue
         across = wall.normal[0]
@@ -73,8 +73,8 @@ def _corners(context: Context, end: Facets) -> Measured | None:
     if not len(points) or not len(walls):
         return None
     # Triangles share their corners, and upright ones stand over each other.
-    plan, one = np.unique(points[:, :2], axis=0, return_index=True)
-    return _nearest(signed_room(plan, *plan_lines(walls))[0], points[one])
+    points = points[np.sort(np.unique(points[:, :2], axis=0, return_index=True)[1])]
+    return _nearest(signed_room(points[:, :2], *plan_lines(walls))[0], points)
 
 
 def _end(context: Context, end: Facets) -> Measured | None:
@@ -90,5 +90,7 @@ def _end(context: Context, end: Facets) -> Measured | None:
 
 
 def _nearest(room: FloatArray, points: FloatArray) -> Measured:
-    k = int(room.argmin())
+    """The least room; beside upright walls, where it is the same all the way up, at the top."""
+    nearest = np.flatnonzero(room <= room.min() + SAME)
+    k = int(nearest[points[nearest, 2].argmax()])
     return Measured(float(room[k]), (float(points[k, 0]), float(points[k, 1]), float(points[k, 2])))

@@ -23,6 +23,8 @@ MOST = 40
 """So many of the nearest common parts are looked up on the surface."""
 UP = 1e-3
 """Z of a support's normal: the triangles of a hole's upright wall may lean by a tenth of it."""
+DIGITS = 9
+"""Rooms that are the same to so many digits are the same: the first of them is told."""
 BINDINGS = ("binding_treble", "binding_bass")
 
 
@@ -72,7 +74,8 @@ def _down(context: Context, names: tuple[str, ...]) -> Facets:
 
 def _unbroken(context: Context, over: Facets) -> Measured | None:
     found = (_least(context, over), over_cavities(context, over), over_openings(context, over))
-    return min((m for m in found if m is not None), key=lambda m: m.value, default=None)
+    rooms = (m for m in found if m is not None)
+    return min(rooms, key=lambda m: round(m.value, DIGITS), default=None)
 
 
 def _least(context: Context, over: Facets) -> Measured | None:
@@ -97,7 +100,7 @@ def _exact(context: Context, name: str, laid: Overlay, under: Facets) -> tuple[f
     Triangles of a hollow-free top lie a little too low; over the few that come near the least
     the surface itself is asked, at the corners of each common part and on the way to its middle.
     """
-    best = laid.least()
+    best = laid.farthest_least()
     part = "body" if name == "top" else name
     if best is None or not context.has(part):
         return best

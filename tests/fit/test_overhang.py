@@ -258,3 +258,10 @@ def test_no_overhang_is_no_room_without_end():
     case = Case(stated)
     assert case.overhang_end[0] > 0
     assert not bool(overhang_gap.CHECK.read(case).applies)
+
+
+def test_beside_a_leaning_end_wall_under_a_dome_the_corners_room_is_a_bound():
+    bent = {"body.top": "domed", "pocket.wall": "floor", "pocket.angle": -1.3}
+    assert not overhang_corner_gap.CHECK.read(Case(bent)).exact
+    for plain in ({"body.top": "flat"}, {"pocket.wall": "top"}, {"pocket.angle": 0.0}):
+        assert overhang_corner_gap.CHECK.read(Case(bent | plain)).exact

@@ -1,5 +1,6 @@
 """Room beside and under the fretboard on plain boxes, whose figures are known without a formula."""
 
+import numpy as np
 import pytest
 
 Part = pytest.importorskip("Part")
@@ -8,7 +9,12 @@ from FreeCAD import Placement, Rotation, Vector  # noqa: E402
 from freecad_neckfit.fit.case import Case  # noqa: E402
 from freecad_neckfit.fit.checks import ALL  # noqa: E402
 from freecad_neckfit.solids.build import build  # noqa: E402
-from freecad_neckfit.solids.measure import Context, board_sides, measure_all  # noqa: E402
+from freecad_neckfit.solids.measure import (  # noqa: E402
+    Context,
+    board_sides,
+    measure_all,
+    strings_plate,
+)
 from tests.solids.test_measure_keys import body, box, measured, neck  # noqa: E402
 
 pytestmark = pytest.mark.freecad
@@ -100,6 +106,15 @@ def test_the_end_wall_is_carried_on_down_past_the_floors_fillet():
     assert found.value == pytest.approx(0.1, abs=1e-6)
 
 
+@pytest.mark.parametrize("y", [(0, 60), (-60, 0)])
+def test_a_string_along_the_edge_of_a_plate_on_one_side_lies_over_it(y):
+    top = Context({"plate": box((10, 90), y, (0.25, 2.65))}, {}).facets("plate")
+    start, stop = np.array([5.0, 0.0, 9.0]), np.array([150.0, 1e-15, 12.0])
+    found = strings_plate._crossings(top.facing(axis=2, sign=1).points, start, stop)
+    assert sorted({round(x, 6) for x in found[:, 0]}) == [10.0, 90.0]
+    assert found[:, 2] == pytest.approx(2.65)
+
+
 MENDED = {
     "a leaning end beside a fillet": ("corner_entry", "corner.entry", {
         "pocket.wall": "floor", "pocket.angle": 2.4, "pocket.floor_fillet": 0.36,
@@ -137,6 +152,13 @@ MENDED = {
         "pocket.depth": 19.5, "neck.heel_corner_radius": 2.0, "seat.end_gap": 0.34}),
     "a thin wall before the pocket's mouth": ("end_clearance", "end.clearance", {
         "pocket.depth": 44.23}),
+    "strings over a bent plate with an opening": ("plate_string", "strings.plate", {
+        "plate.cover": "surround", "body.top": "domed", "body.dome_radius": 1500.0,
+        "pickup_neck.fitted": True, "pickup_neck.x": 38.0, "pickup_neck.mount": "cavity",
+        "pickup_neck.ring": 0.0, "pocket.angle": 2.5}),
+    "a wedge's foot on the fillet": ("floor_lift", "seat.fillet", {
+        "shim.make": "wedge", "shim.wall": 1.4, "pocket.floor_fillet": 1.25,
+        "finish.wall": 0.06, "pocket.width_end": 58.0, "pocket.width_mouth": 57.0}),
     "a screw leaning from the rod": ("screw_rod", "screws.rod", {
         "pocket.angle": 2.0, "neck.rod_end": 129.0}),
 }  # fmt: skip

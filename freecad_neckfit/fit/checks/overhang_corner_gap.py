@@ -18,13 +18,16 @@ def read(case: Case) -> Reading:
     """Least vertical room [mm] where the fretboard stands over top or plate before the end wall.
 
     At the pocket's corners, at a round end, and along the sides where it is wider than the pocket.
+    A bound where the end wall leans under a curved top, whose edge is no straight line there.
     """
     found = case.once(beside_pocket)
+    bent = case["body.top"] != "flat" and case["pocket.wall"] == "floor"
     return Reading(
         value=found.room,
         applies=np.isfinite(found.room),
         because="the fretboard stands nowhere over the top before the end wall",
         place=place_of(case, found),
+        exact=not (bent and np.any(case.seat.floor != 0)),
     )
 
 

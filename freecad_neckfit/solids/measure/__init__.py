@@ -12,11 +12,14 @@ from . import (
     clashes,
     end_seen,
     floor,
+    over_pickups,
     plate_heel,
     rooms,
+    saddles,
     screws,
     sides,
     strings,
+    strings_plate,
     wood,
 )
 from .context import Context
@@ -51,10 +54,10 @@ KEYS: dict[str, Measure] = {
     "rod_access": beside.rod_access,
     "string_open": strings.string_open,
     "string_fretted": strings.string_fretted,
-    "saddle_low": strings.saddle_low,
-    "saddle_high": strings.saddle_high,
+    "saddle_low": saddles.saddle_low,
+    "saddle_high": saddles.saddle_high,
     "top_string": strings.top_string,
-    "plate_string": strings.plate_string,
+    "plate_string": strings_plate.plate_string,
     "clash_neck_body": clashes.between(clashes.NECK_PARTS, "body"),
     "clash_neck_plate": clashes.between(clashes.NECK_PARTS, "plate"),
     "clash_neck_pickup_neck": clashes.between(clashes.NECK_PARTS, "pickup_neck"),
@@ -63,8 +66,8 @@ KEYS: dict[str, Measure] = {
     "clash_rod_tool_pickup_neck": clashes.between(("rod_tool",), "pickup_neck"),
 }
 for _role in clashes.ROLES:
-    KEYS[f"pickup_{_role}_low"] = partial(strings.pickup_low, role=_role)
-    KEYS[f"pickup_{_role}_high"] = partial(strings.pickup_high, role=_role)
+    KEYS[f"pickup_{_role}_low"] = partial(over_pickups.pickup_low, role=_role)
+    KEYS[f"pickup_{_role}_high"] = partial(over_pickups.pickup_high, role=_role)
     KEYS[f"clash_plate_pickup_{_role}"] = clashes.between(("plate",), f"pickup_{_role}")
 
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any
 
+from ...job.arrays import FloatArray
+
 Place = tuple[float, float, float]
 """A point in the body frame, (X, Y, Z) [mm]."""
 
@@ -35,3 +37,8 @@ class Measured:
     def unknown(cls, because: str) -> Measured:
         """The demand exists and could not be measured."""
         return cls(value=float("nan"), known=False, because=because)
+
+
+def place_at(p: FloatArray) -> Place:
+    """A point (3,) as a place."""
+    return float(p[0]), float(p[1]), float(p[2])

@@ -1,0 +1,112 @@
+"""Strings fretted at the last fret over the cover plate and the pickups' rings."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from ...job.arrays import FloatArray
+from .context import Context
+from .cutout import AROUND, ROLES
+from .facets import Facets
+from .measured import Measured
+from .mount import pickup_mount
+from .strings import at_x, last_fretted, of_two
+from .surfaces import height_on
+
+ON_EDGE = 1e-6
+"""A string this near [mm] to an edge of the plate in the plan runs along it."""
+ALONG = 60
+"""Places along a string at which a bent plate is asked for."""
+
+
+def plate_string(context: Context) -> Measured:
+    """Least height [mm] of a string fretted at the last fret over the plate and pickup rings."""
+    rooms = [*_over_plate(context), *_over_rings(context)]
+    if not rooms:
+        return Measured.absent("neither plate nor ring lies under the strings")
+    return min(rooms, key=lambda m: m.value)
+
+
+def _over_plate(context: Context) -> list[Measured]:
+    """Over the plate from the fretboard's end on; its openings for pickups count as unbroken."""
+    if not context.has("plate"):
+        return []
+    plate = _plate_along(context)
+    end = float(context.near("fretboard", context.neck_bounds, tops=False).points[:, :, 0].max())
+    open_plate = plate.clipped(axis=0, at=end, above=True)
+    found = []
+    for start, stop in zip(*last_fretted(context), strict=True):
+        under = open_plate.clipped(axis=0, at=float(stop[0]), above=False)
+        crossing = _crossings(under.points, start, stop)
+        if len(crossing):
+            more = _on_opening(context, end, start, stop), _over_bent_plate(context, crossing)
+            crossing = np.concatenate([crossing, *more])
+            on_string = at_x(start[None], stop[None], 0.0)[0]
+            climb = (stop - start) / (stop[0] - start[0])
+            z = on_string[2] + climb[2] * crossing[:, 0]
+            room = z - crossing[:, 2]
+            k = int(room.argmin())
+            at = float(crossing[k, 0]), float(crossing[k, 1]), float(z[k])
+            found.append(Measured(float(room[k]), at))
+    return found
+
+
+def _on_opening(context: Context, end: float, start: FloatArray, stop: FloatArray) -> FloatArray:
+    """The plate's top under a string where it begins before the fretboard, if a pickup is there."""
+    clear = not context.values["plate.under_overhang"]
+    x = end + (float(context.values["plate.clearance"]) if clear else 0.0)
+    boxes = [context.boxes(f"pickup_{r}") for r in ROLES if context.has(f"pickup_{r}")]
+    if not any(b[:, 0].min() - AROUND <= x <= b[:, 3].max() + AROUND for b in boxes):
+        return np.zeros((0, 3))
+    point = at_x(start[None], stop[None], x)
+    point[:, 2] = height_on(context.faces("plate")[context.plate_face], point[:, :2])
+    return point
+
+
+def _over_bent_plate(context: Context, crossing: FloatArray) -> FloatArray:
+    """The top of a plate that is bent along a string, carried on over its openings."""
+    face = context.faces("plate")[context.plate_face]
+    if type(face.Surface).__name__ == "Plane":
+        return np.zeros((0, 3))
+    first, last = crossing[crossing[:, 0].argmin()], crossing[crossing[:, 0].argmax()]
+    share = np.linspace(0.0, 1.0, ALONG)[:, None]
+    points = first * (1 - share) + last * share
+    points[:, 2] = height_on(face, points[:, :2])
+    return np.asarray(points)
+
+
+def _plate_along(context: Context) -> Facets:
+    """Upward triangles of the plate under the strings."""
+    box = context.boxes("plate")
+    half = float(context.values["strings.spread_bridge"]) / 2 + 1
+    bounds = (float(box[:, 0].min()), float(box[:, 3].max()), -half, half)
+    return context.near("plate", bounds, sign=1)
+
+
+def _crossings(p: FloatArray, start: FloatArray, stop: FloatArray) -> FloatArray:
+    """(m, 3) points of triangles' edges under a string, between its ends."""
+    if not len(p):
+        return np.zeros((0, 3))
+    slope = (stop[1] - start[1]) / (stop[0] - start[0])
+    side = p[:, :, 1] - start[1] - slope * (p[:, :, 0] - start[0])
+    side[np.abs(side) < ON_EDGE] = 0.0  # a string along the plate's edge lies over it
+    a, b = p.reshape(-1, 3), np.roll(p, -1, axis=1).reshape(-1, 3)
+    s, t = side.reshape(-1), np.roll(side, -1, axis=1).reshape(-1)
+    cut = ((s >= 0) != (t >= 0)) | ((s <= 0) != (t <= 0))
+    share = (s[cut] / (s[cut] - t[cut]))[:, None]
+    found = a[cut] * (1 - share) + b[cut] * share
+    return np.asarray(found[(found[:, 0] >= start[0]) & (found[:, 0] <= stop[0])])
+
+
+def _over_rings(context: Context) -> list[Measured]:
+    found, v = [], context.values
+    for role in ROLES:
+        ring = float(v[f"pickup_{role}.ring"]) if context.has(f"pickup_{role}") else 0.0
+        if ring <= 0:
+            continue
+        box = context.facets(f"pickup_{role}").points[:, :, 0]
+        top = pickup_mount(context, role) + ring
+        for x in (float(box.min()), float(box.max())):
+            points = at_x(*last_fretted(context), x)
+            found.append(of_two(points[:, 2] - top, points))
+    return found

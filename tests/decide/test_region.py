@@ -109,6 +109,23 @@ def test_holds_agrees_with_the_functions_at_random_points():
     assert clear.mean() > 0.99
 
 
+def test_a_point_on_a_seam_between_pieces_belongs_to_the_region():
+    found = region(
+        lambda x, y: y - 0.13 * x - 0.1 + 1e-4,
+        lambda x, y: 0.13 * x + 0.1 + 1e-4 - y,
+        lambda x, y: 25 - (x - 16) ** 2 - (y - 2) ** 2,
+        x=(13.37, 18.91), y=(0.53, 3.97),
+    )  # fmt: skip
+    share = np.linspace(0.05, 0.95, 19)[:, None]
+    for polygon in found.polygons:
+        for start, end in zip(polygon, np.roll(polygon, -1, axis=0), strict=True):
+            # Rounding puts some of these beyond both polygons that share the side.
+            x, y = (start + share * (end - start)).T
+            assert found.holds(x, y).all()
+    beside = np.linspace(13.4, 18.9, 50)
+    assert not found.holds(beside, 0.13 * beside + 0.1 + 1.01e-4).any()
+
+
 def test_pieces_do_not_overlap():
     found = region(lambda x, y: 0.3 - np.hypot(x - 0.5, y - 0.5))
     rng = np.random.default_rng(4)

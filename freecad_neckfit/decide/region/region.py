@@ -12,6 +12,9 @@ from .cells import START, refine
 from .chain import chain
 from .maker import INNER, Maker, Margins
 
+SEAM = 1e-9
+"""Polygons reach so far [mm, degrees] over their sides when points are asked for."""
+
 
 @dataclass(frozen=True)
 class Border:
@@ -47,7 +50,8 @@ class Region:
         inside = np.zeros(x.shape, dtype=bool)
         for polygon in self.polygons:
             (left, low), (right, high) = polygon.min(axis=0), polygon.max(axis=0)
-            near = (x >= left) & (x <= right) & (y >= low) & (y <= high) & ~inside
+            near = (x >= left - SEAM) & (x <= right + SEAM) & (y >= low - SEAM)
+            near &= (y <= high + SEAM) & ~inside
             if near.any():
                 inside[near] = _in_convex(polygon, x[near], y[near])
         return inside
@@ -64,7 +68,9 @@ def _in_convex(polygon: FloatArray, x: FloatArray, y: FloatArray) -> NDArray[np.
     after = np.roll(polygon, -1, axis=0)
     run, rise = (after - polygon).T
     turn = run[:, None] * (y - polygon[:, 1:]) - rise[:, None] * (x - polygon[:, :1])
-    return np.asarray(np.all(turn >= 0, axis=0) | np.all(turn <= 0, axis=0))
+    # A point on the seam of two polygons must not fall between both by rounding.
+    seam = SEAM * np.hypot(run, rise)[:, None]
+    return np.asarray(np.all(turn >= -seam, axis=0) | np.all(turn <= seam, axis=0))
 
 
 def find_region(margins: Margins, *, x: tuple[float, float], y: tuple[float, float]) -> Region:

@@ -142,6 +142,8 @@ def test_mend_refuses_in_one_sentence(checkout, words, says):
 
 
 def test_a_long_search_tells_how_far_it_is_and_is_stopped_from_the_keyboard(checkout):
+    # Where the tests run in the background, an interrupt would be ignored by what they start.
+    signal.signal(signal.SIGINT, signal.default_int_handler)
     ours, theirs = os.openpty()
     words = ["tolerances", SAMPLE, "--draws", "100000000"]
     process = subprocess.Popen(

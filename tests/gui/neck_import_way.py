@@ -2,6 +2,7 @@
 
 import lzma
 import os
+import sys
 from pathlib import Path
 
 import FreeCAD
@@ -13,6 +14,7 @@ from whole_digest import differences, digest
 
 FOLDER = Path(os.environ["NECKFIT_ANSWER"]).parent
 FILES = Path(__file__).resolve().parents[1] / "necks" / "files"
+sys.path.insert(0, str(FILES.parents[1] / "solids"))
 held = {}
 
 
@@ -30,6 +32,7 @@ def main():
     told["document of FreeCAD"] = from_document(document)
     told["cancelled"] = cancelled(document)
     told["asked"] = asked(document)
+    told["wanted"] = wanted(document)
     told["taken"] = taken(document)
     told["reopened"] = reopened(document)
     told["mesh"] = mesh(FreeCAD.ActiveDocument)
@@ -192,6 +195,38 @@ def asked(document):
     pump(200)
     told["changed"] = changed(before, document)
     return told
+
+
+def wanted(document):
+    """A heel whose sides lean is not found by itself: both sides are clicked."""
+    from drafted_neck import drafted
+
+    drafted(FOLDER / "bound.step", FOLDER / "leaning.step")
+    before = state(document)
+    panel = named(FOLDER / "leaning.step")
+    told = {"says": panel.form.notice.text(), "row": panel.form.row.id, "rows": rows(panel)}
+    click(buttons(panel)[0])
+    told["after OK"] = {"open": is_open(), "changed": changed(before, document)}
+    sides = leaning_sides(panel.scene.patches)
+    told["sides"], told["after"] = len(sides), []
+    for side in sides:
+        panel.scene.look_at([side])
+        pump(200)
+        click(panel.form.pick)
+        press_at(pixel_of(panel, side))
+        told["after"].append(panel.form.notice.text())
+    picture("import_wanted")
+    told["told"] = rows(panel)
+    click(buttons(panel)[1])
+    pump(200)
+    told["changed"] = changed(before, document)
+    return told
+
+
+def leaning_sides(p):
+    along = abs(p.normal[:, 1]) > 0.999
+    leans = along & (abs(p.normal[:, 2]) > 0.02) & (p.area > 800) & (p.low[:, 2] < 1)
+    return [i for i, found in enumerate(leans) if found]
 
 
 def taken(document):

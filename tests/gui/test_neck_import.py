@@ -110,6 +110,23 @@ def test_a_question_is_answered_by_typing_or_by_taking_what_was_recognised(told)
     assert told["asked"]["changed"] == []
 
 
+def test_an_item_that_is_not_found_is_picked_by_hand_before_anything_is_recognised(told):
+    wanted = told["wanted"]
+    assert "no straight upright side" in wanted["says"]
+    assert wanted["row"] == "item heel sides"
+    assert wanted["rows"]["item heel sides"] == ["none", "ASKED"]
+    assert set(wanted["rows"]) == {r for r in wanted["rows"] if r.startswith("item ")}
+    assert wanted["after OK"] == {"open": True, "changed": []}
+    assert wanted["sides"] == 2
+    first, second = wanted["after"]
+    assert "no straight upright side" in first  # the other one
+    assert "question" in second  # the heel's edge, which leaning sides leave uneven
+    assert wanted["told"]["item heel sides"] == ["2 faces", "HAND"]
+    assert wanted["told"]["neck.heel_width_end"][1] == "DOUBTFUL"
+    assert wanted["told"]["neck.scale"] == [mm(MADE["bound"]["made"]["scale"]), "SURE"]
+    assert wanted["changed"] == []
+
+
 def test_each_measure_is_listed_with_its_value_and_how_sure_it_is(told):
     rows = told["taken"]["rows"]
     for key, value in TRUTH.items():

@@ -100,4 +100,4 @@ def name_of(key: str) -> str:
     for heading, names in groups().items():
         if key in names:
             return f"{heading}: {names[key]}"
-    return {"file": tr("The file")}.get(key, key)
+    return (item_names() | {"file": tr("The file")}).get(key.removeprefix("item "), key)

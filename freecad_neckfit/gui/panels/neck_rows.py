@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import enum
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -14,7 +14,7 @@ from ...job.quantity import Kind, Units
 from ...job.resolve import complete
 from ...job.show import compact_length, show_value
 from ...run.neck_judged import NeckRead
-from ...solids.recognise.neck import PICKABLE, Confidence, Recognised
+from ...solids.recognise.neck import PICKABLE, Confidence, PickWanted, Recognised
 from ..sentences import say
 from ..translate import tr
 from .neck_names import ITEM_OF, groups, item_names, name_of
@@ -116,6 +116,20 @@ def rows_of(
     return {heading: rows for heading, rows in found.items() if rows}
 
 
+def rows_of_wanted(wanted: PickWanted, said: Answers) -> dict[str, list[Row]]:
+    """The rows of a neck that is not recognised before an item is picked by hand."""
+    found = []
+    for item, title in item_names().items():
+        faces = said.picks.get(item, ())
+        asks = item == wanted.item
+        found.append(Row(
+            f"item {item}", title, _count(faces), "",
+            Standing.ASKED if asks else Standing.HAND if faces else Standing.ABSENT,
+            "", item, say(str(wanted)) if asks else "",
+        ))  # fmt: skip
+    return {tr("Faces that tell the neck"): found}
+
+
 def _asked(read: NeckRead, said: Answers, units: Units) -> Iterator[Row]:
     measures = {d.key: d for d in read.found.dimensions}
     for key in dict.fromkeys(q.key for q in read.found.questions):
@@ -137,12 +151,17 @@ def _asked(read: NeckRead, said: Answers, units: Units) -> Iterator[Row]:
 def _faces(read: NeckRead, said: Answers) -> Iterator[Row]:
     for item, title in item_names().items():
         told = read.found.items.get(item, ())
-        count = tr("{} faces").format(len(told)) if len(told) != 1 else tr("1 face")
         yield Row(
-            f"item {item}", title, count if told else tr("none"), "",
+            f"item {item}", title, _count(told), "",
             Standing.HAND if item in said.picks else Standing.SURE if told else Standing.ABSENT,
             tr("Picked by hand.") if item in said.picks else tr("Found by itself."), item,
         )  # fmt: skip
+
+
+def _count(faces: Sequence[int]) -> str:
+    if not faces:
+        return tr("none")
+    return tr("1 face") if len(faces) == 1 else tr("{} faces").format(len(faces))
 
 
 def _measure(d: Recognised, title: str, said: Answers, units: Units) -> Row:

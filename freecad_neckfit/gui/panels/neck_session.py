@@ -16,13 +16,18 @@ from ...job.parameters import ALL
 from ...job.quantity import Units, read_value
 from ...run.neck_judged import NeckRead
 from ...solids.read import Part3D
+from ...solids.recognise.neck import PickWanted
 from ..views.check import units_of
 from .neck_names import BINDING, SIDES, UNDER, name_of
-from .neck_rows import Answers, Row, open_questions, rows_of
+from .neck_rows import Answers, Row, open_questions, rows_of, rows_of_wanted
 
 
 class NeckSession:
-    """One neck beside one joint (or beside none yet). Raises BadInput where it is no neck."""
+    """One neck beside one joint (or beside none yet).
+
+    ``read``: what was recognised; None while an item must be picked first, which ``wanted`` names.
+    Raises BadInput where it is no neck.
+    """
 
     def __init__(self, document: Any, joint: Any, file: str, part: Part3D) -> None:
         self.joint, self.file, self.part = joint, file, part
@@ -32,7 +37,9 @@ class NeckSession:
         self.typed: dict[str, Any] = {}
         self.beside = joint_stated(joint) if joint is not None else {}
         self.units: Units = units_of(joint or SimpleNamespace(Document=document))
-        self.read: NeckRead = recognise_in(joint, part)
+        self.read: NeckRead | None = None
+        self.wanted: PickWanted | None = None
+        self._recognise({})
 
     @property
     def said(self) -> Answers:
@@ -41,26 +48,33 @@ class NeckSession:
 
     def rows(self) -> dict[str, list[Row]]:
         """Heading to rows, in order."""
+        if self.read is None:
+            return {} if self.wanted is None else rows_of_wanted(self.wanted, self.said)
         return rows_of(self.read, self.said, self.beside, units=self.units)
 
     def open(self) -> list[str]:
-        """Keys of the questions that are still to be answered."""
+        """Keys of the questions that are still to be answered, or the row of the item wanted."""
+        if self.read is None:
+            return [] if self.wanted is None else [f"item {self.wanted.item}"]
         return open_questions(self.read, self.said)
 
     def faces(self, item: str) -> tuple[int, ...]:
         """The faces that an item is told by at the moment."""
-        return self.picks.get(item) or self.read.found.items.get(item, ())
+        found = self.read.found.items if self.read is not None else {}
+        return self.picks.get(item) or found.get(item, ())
 
     def place(self, item: str) -> FloatArray | None:
         """Where an item is seen, in the file's space; None for the middle of its faces.
 
         A fretboard's own bottom lies on the wood, and shows past the heel's end only.
         """
-        found = self.read.found.stated
-        if item not in (UNDER, BINDING) or "neck.underside" not in found:
+        if self.read is None or item not in (UNDER, BINDING):
             return None
-        seen = (found["neck.overhang"] / 2, 0.0, found["neck.underside"])
-        rows, shift = self.read.found.frame[:3, :3], self.read.found.frame[:3, 3]
+        stated, frame = self.read.found.stated, self.read.found.frame
+        if "neck.underside" not in stated:
+            return None
+        seen = (stated["neck.overhang"] / 2, 0.0, stated["neck.underside"])
+        rows, shift = frame[:3, :3], frame[:3, 3]
         return np.asarray(rows.T @ (np.array(seen) - shift))
 
     def pick(self, item: str, patch: int, *, more: bool) -> None:
@@ -100,17 +114,22 @@ class NeckSession:
 
     def arguments(self) -> dict[str, Any]:
         """What was said, as ``features.neck_import.import_neck`` takes it."""
-        asked = {q.key for q in self.read.found.questions}
         found: Mapping[str, Any] = {
             "picks": {item: list(faces) for item, faces in self.picks.items()},
-            "accepted": [key for key in self.accepted if key in asked],
+            "accepted": list(self.accepted),
             "answers": dict(self.typed),
         }
         return {name: value for name, value in found.items() if value}
 
     def _recognise(self, picks: dict[str, tuple[int, ...]]) -> None:
         before = {key: self._asked(key) for key in self.accepted}
-        self.read = recognise_in(self.joint, self.part, picks=picks)
+        try:
+            self.read, self.wanted = recognise_in(self.joint, self.part, picks=picks), None
+        except PickWanted as wanted:
+            if self.read is not None:
+                raise  # what was recognised stands
+            self.picks, self.wanted = picks, wanted
+            return
         self.picks = picks
         # What stood as recognised was said of other figures.
         self.accepted = {key: text for key, text in before.items() if self._asked(key) == text}
@@ -119,7 +138,9 @@ class NeckSession:
         self.typed = {k: v for k, v in self.typed.items() if k in asked or k not in known}
 
     def _asked(self, key: str) -> str:
-        """All that decides whether an answer still stands: the questions and the value."""
+        """All that decides whether an answer still stands: questions and value; or nothing."""
+        if self.read is None:
+            return ""
         texts = [q.text for q in self.read.found.questions if q.key == key]
         values = [f"{d.value}" for d in self.read.found.dimensions if d.key == key]
         return " ".join(texts + values)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from .found import PICKABLE, Confidence, Hole, NeckFound, Question, Recognised
+from .found import PICKABLE, Confidence, Hole, NeckFound, PickWanted, Question, Recognised
 from .recognise import recognise_neck
 
 __all__ = [
@@ -10,6 +10,7 @@ __all__ = [
     "Confidence",
     "Hole",
     "NeckFound",
+    "PickWanted",
     "Question",
     "Recognised",
     "recognise_neck",

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from ....job.arrays import FloatArray
+from ....job.errors import BadInput
 from ....job.quantity import Kind
 
 
@@ -20,6 +21,14 @@ class Confidence(enum.Enum):
 
 PICKABLE = ("fretboard top", "heel bottom", "heel sides", "heel end", "underside")
 """What may be picked by hand, as faces in the order of the part's solids."""
+
+
+class PickWanted(BadInput):
+    """A neck that lacks one item only: ``item`` (of ``PICKABLE``), picked by hand, may mend it."""
+
+    def __init__(self, sentence: str, *, item: str) -> None:
+        super().__init__(sentence)
+        self.item = item
 
 
 @dataclass(frozen=True)

@@ -7,9 +7,8 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from ....job.arrays import FloatArray
-from ....job.errors import BadInput
 from .fits import Line2, line_through, plane_through
-from .found import Findings
+from .found import Findings, PickWanted
 from .patches import Patches
 from .rough import Rough
 
@@ -75,7 +74,7 @@ def on_centreline(p: Patches, rough: Rough, frame: Frame, name: str) -> Frame:
 
 
 def edges_of(points: FloatArray, name: str) -> tuple[Line2, Line2]:
-    """The board's two long edges in plan, lower y first. Raises BadInput where there are none."""
+    """The board's two long edges in plan, lower y first. Raises PickWanted where there are none."""
     hull = convex_hull(points[:, :2])
     return (
         _long_edge(points[:, :2], hull, -1.0, name),
@@ -90,7 +89,10 @@ def _long_edge(points: FloatArray, hull: FloatArray, sign: float, name: str) -> 
     # Counter-clockwise: the lower side runs along +x, the upper one along -x.
     level = (np.abs(step[:, 1]) < np.tan(STEEP) * np.abs(step[:, 0])) & (step[:, 0] * -sign > 0)
     if not level.any():
-        raise BadInput(f"{name}: the fretboard's long edges were not found; pick its top by hand.")
+        raise PickWanted(
+            f"{name}: the fretboard's long edges were not found; pick its top by hand.",
+            item="fretboard top",
+        )
     best = int(np.argmax(np.where(level, size, 0.0)))
     slope = step[best, 1] / step[best, 0]
     at = hull[best, 1] - slope * hull[best, 0]

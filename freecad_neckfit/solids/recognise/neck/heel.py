@@ -8,10 +8,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from ....job.arrays import FloatArray
-from ....job.errors import BadInput
 from ....job.quantity import Kind
 from .fits import Circle2, Line2, circle_through, line_through
-from .found import Confidence, Findings
+from .found import Confidence, Findings, PickWanted
 from .patches import TRACE, Mask, Patches, different, slice_at
 
 UPRIGHT = 0.01
@@ -57,7 +56,7 @@ def read_heel(
 ) -> Heel:
     """Read the heel; ``sides`` and ``end`` may be picked by hand.
 
-    Raises BadInput where it has no sides or no end.
+    Raises PickWanted where it has no sides or no end.
     """
     flat = p.points_of(bottom)
     far, near = float(flat[:, 0].min()), float(flat[:, 0].max())
@@ -99,9 +98,10 @@ def _side(
     # The shaft's side may carry on into the board's: it comes down beside the heel only.
     patches = [i for i in patches if _overlap(p, i, far, near) > 5.0 and _comes_down(p, i, far)]
     if not patches:
-        raise BadInput(
+        raise PickWanted(
             f"{name}: the heel has no straight upright side at "
-            f"{'positive' if sign > 0 else 'negative'} y; pick it by hand."
+            f"{'positive' if sign > 0 else 'negative'} y; pick it by hand.",
+            item="heel sides",
         )
     # Where several lie side by side (a cutaway's wall behind it), the longest is the heel's.
     main = max(patches, key=lambda i: _overlap(p, i, far, near))
@@ -160,7 +160,7 @@ def _end(
     curved = p.points_of(ends)[:, :2] if ends else np.zeros((0, 2))
     curved = different(np.round(curved, 7))
     if len(curved) < 5:
-        raise BadInput(f"{name}: the heel's end was not found; pick it by hand.")
+        raise PickWanted(f"{name}: the heel's end was not found; pick it by hand.", item="heel end")
     circle = circle_through(curved)
     return float(circle.centre[0] + circle.radius), True, circle
 
@@ -170,7 +170,7 @@ def _tell_end(heel: Heel, circle: Circle2 | None, outline: FloatArray, found: Fi
         found.tell("neck.heel_end", "round", "the heel's end wall in plan", kind=Kind.CHOICE,
                    residual=circle.residual)  # fmt: skip
         found.tell("neck.heel_radius", circle.radius, "circle through the heel's end wall",
-                   residual=circle.residual, confidence=_trust(circle.residual))  # fmt: skip
+                   residual=circle.residual, confidence=trust(circle.residual))  # fmt: skip
         if circle.residual > 0.05:
             found.ask("neck.heel_end", f"the heel's end is no arc: it strays {circle.residual:.2f} "
                       "mm from a circle; is that the heel's end?")  # fmt: skip
@@ -189,13 +189,14 @@ def _tell_end(heel: Heel, circle: Circle2 | None, outline: FloatArray, found: Fi
     off = max(c.residual for c in real)
     apart = abs(real[0].radius - real[-1].radius) if len(real) == 2 else radius
     found.tell("neck.heel_corner_radius", radius, "circles through the heel's corners in plan",
-               residual=max(off, apart / 2), confidence=_trust(off))  # fmt: skip
+               residual=max(off, apart / 2), confidence=trust(off))  # fmt: skip
     if apart > 0.05 or off > 0.05:
         found.ask("neck.heel_corner_radius", "the heel's two corners differ or are no arcs; state "
                   "the radius that the pocket must take.")  # fmt: skip
 
 
-def _trust(residual: float) -> Confidence:
+def trust(residual: float) -> Confidence:
+    """How far a measure of the heel can be trusted by its residual [mm]."""
     if residual < 0.01:
         return Confidence.SURE
     return Confidence.LIKELY if residual < 0.05 else Confidence.DOUBTFUL
@@ -223,7 +224,7 @@ def _tell_sides(heel: Heel, found: Findings) -> None:
     off = max(heel.low.residual, heel.high.residual)
     width = 2 * heel.half(heel.end)
     found.tell("neck.heel_width_end", width, "the heel's sides carried on to its end",
-               residual=off, confidence=_trust(off))  # fmt: skip
+               residual=off, confidence=trust(off))  # fmt: skip
     beside = heel.middle(heel.end)
     askew = heel.middle(heel.end - 70.0)
     if max(abs(beside), abs(askew)) > ASKED:

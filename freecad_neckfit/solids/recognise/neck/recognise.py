@@ -22,7 +22,7 @@ from .fittings import read_holes, read_rod
 from .found import PICKABLE, Findings, NeckFound
 from .frame import Frame, on_centreline, rough_frame, turned
 from .frets import Heights, read_frets, standing
-from .heel import flat_length, mouth_width, read_heel
+from .heel import flat_length, mouth_width, read_heel, trust
 from .patches import Patches, slice_at
 from .rough import first_look
 from .width import tell_width
@@ -64,9 +64,10 @@ def recognise_neck(
     heel = read_heel(seen, rough.bottom, found, part.name, sides=picked.get("heel sides"),
                      end=picked.get("heel end"))  # fmt: skip
     found.items |= {"fretboard top": rough.top, "heel bottom": rough.bottom}
+    off = max(heel.low.residual, heel.high.residual)
     found.tell("neck.heel_width_mouth", mouth_width(heel, pocket_length),
                f"the heel's sides {pocket_length:.2f} mm before its end",
-               residual=max(heel.low.residual, heel.high.residual))  # fmt: skip
+               residual=off, confidence=trust(off))  # fmt: skip
     length, uneven = flat_length(seen, rough.bottom, heel.end)
     found.tell("neck.heel_length", length, "how far the heel's bottom is flat", residual=uneven / 2)
     _tell_edge(seen, rough.bottom, heel, found)

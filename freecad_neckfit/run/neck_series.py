@@ -1,0 +1,130 @@
+"""One joint checked on solids, and from there at many pocket depths or angles at once.
+
+Built and measured once, a neck is carried to the other seats: over top, plate and pickups its own
+solid is measured there again. What depends on the pocket or on hardware follows by closed forms
+from the figure that the solids gave, since a neck and its pocket keep their relation.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ..fit.case import Case
+from ..fit.check import Check, Gravity
+from ..fit.checks import ALL
+from ..fit.verdict import margin
+from ..job.arrays import FloatArray
+from ..job.errors import BadInput
+from ..job.frames import Seat
+from .chain import Result
+from .finding import Finding, State
+
+SWEPT = ("pocket.depth", "pocket.angle")
+"""What a series may run along."""
+
+
+@dataclass(frozen=True)
+class Series:
+    """Findings along a series of ``at`` (n,) [mm or degrees] of the parameter ``key``.
+
+    By a check's id: ``values`` (n,) in its unit, NaN where the demand does not apply or is not
+    known; ``margins`` (n,) to its nearer limit; ``unknown`` (n,) whether it exists and could not be
+    told. ``left_out``: ids that only a check of its own can tell.
+    """
+
+    key: str
+    at: FloatArray
+    values: dict[str, FloatArray] = field(default_factory=dict)
+    margins: dict[str, FloatArray] = field(default_factory=dict)
+    unknown: dict[str, NDArray[np.bool_]] = field(default_factory=dict)
+    left_out: tuple[str, ...] = ()
+
+    @property
+    def fits(self) -> NDArray[np.bool_]:
+        """(n,) whether every demand told is met and none is unknown."""
+        met = np.ones(len(self.at), dtype=bool)
+        for check in ALL:
+            if check.id in self.values and check.gravity is not Gravity.TELLS:
+                room = self.margins[check.id]
+                met &= ~self.unknown[check.id] & (np.isnan(room) | (room >= -1e-9))
+        return met
+
+
+def series(
+    result: Result, stated: Mapping[str, Any], *, key: str, at: Sequence[float] | FloatArray
+) -> Series:
+    """Carry a joint that was checked on solids along depths [mm] or angles [degrees].
+
+    ``result``: of ``check_values`` or ``judge_neck`` for ``stated``, solids and all. Equal to
+    single checks to 0.005 mm. Valid while the neck's end stays within 1.5 mm along X of where it
+    was: beyond that a demand is unknown. Raises BadInput for another parameter.
+    """
+    if key not in SWEPT:
+        raise BadInput(f"{key}: a series runs along {' or '.join(SWEPT)}.")
+    where = np.asarray(at, dtype=float)
+    case = Case({**stated, key: where})
+    found = Series(key, where)
+    left_out = []
+    carried = _carried(result, case.seat, len(where))
+    for check in ALL:
+        finding = result.find(check.id)
+        if check.measure in carried:
+            value, unknown = carried[check.measure]
+        elif check.read is not None:
+            value, unknown = _followed(check, case, finding, len(where))
+        else:
+            left_out.append(check.id)
+            continue
+        found.values[check.id] = value
+        found.unknown[check.id] = unknown
+        found.margins[check.id] = np.asarray(margin(check, case, value=value), dtype=float)
+    return Series(key, where, found.values, found.margins, found.unknown, tuple(left_out))
+
+
+Told = tuple[FloatArray, NDArray[np.bool_]]
+
+
+def _followed(check: Check, case: Case, finding: Finding, count: int) -> Told:
+    """The closed form along the series, off by what it was off from the solids at the start."""
+    reading = check.read(case)  # type: ignore[misc]
+    applies, known, value = (
+        np.broadcast_to(np.asarray(a), (count,))
+        for a in (reading.applies, reading.known, reading.value)
+    )
+    off = 0.0
+    if finding.solids is not None and finding.closed_form is not None:
+        off = finding.solids.value - finding.closed_form.value
+    doubtful = finding.state in (State.DISAGREES, State.UNKNOWN)
+    unknown = applies.astype(bool) & (~known.astype(bool) | doubtful)
+    told = np.where(applies & ~unknown, value.astype(float) + off, np.nan)
+    return np.asarray(told), np.asarray(unknown)
+
+
+def _carried(result: Result, seats: Seat, count: int) -> dict[str, Told]:
+    from ..solids.measure import Context
+    from ..solids.measure.carried import CARRIED, Carrier
+
+    assembly = result.assembly
+    context = Context(assembly.parts, result.values, missing=assembly.missing)
+    carrier = Carrier(context)
+    back = np.linalg.inv(assembly.neck_frame)
+    value = {k: np.full(count, np.nan) for k in CARRIED}
+    unknown = {k: np.zeros(count, dtype=bool) for k in CARRIED}
+    for i, lies in enumerate(_each(seats, count)):
+        for name, measured in carrier.at(lies.matrix() @ back).items():
+            unknown[name][i] = measured.applies and not measured.known
+            if measured.applies and measured.known:
+                value[name][i] = measured.value
+    return {name: (value[name], unknown[name]) for name in CARRIED}
+
+
+def _each(seats: Seat, count: int) -> Iterator[Seat]:
+    """The seats of many jobs, one by one."""
+    rows = (seats.floor, seats.tilt, seats.lift, seats.x0, seats.z0)
+    columns = [np.broadcast_to(np.asarray(a, dtype=float), (count,)) for a in rows]
+    return (Seat(*one) for one in zip(*columns, strict=True))

@@ -62,3 +62,24 @@ def test_picked_sides_are_read_with_their_lean_as_doubt(leaning):
     # All else is as it was.
     for key in ("neck.height", "neck.overhang", "neck.underside", "neck.scale", "neck.heel_length"):
         assert told[key].value == pytest.approx(before[key], abs=0.001), key
+
+
+def test_a_piece_of_the_top_between_frets_stands_for_all(tmp_path):
+    from freecad_neckfit.features.neck_import import patches_of
+    from freecad_neckfit.run.neck_file import read_neck_file
+    from freecad_neckfit.solids.recognise.neck import recognise_neck
+    from freecad_neckfit.solids.recognise.neck.rough import top_around
+
+    part = read_neck_file(unpacked("many-faces.brep.xz", tmp_path))
+    p, before = patches_of(part), recognise_neck(part)
+    pieces = before.items["fretboard top"]
+    assert len(pieces) > 20
+    largest = max(pieces, key=lambda i: p.area[i])
+    around = top_around(p, largest)
+    assert set(around) <= set(pieces)
+    assert len(around) > 20
+    picked = recognise_neck(part, picks={"fretboard top": around})
+    for key in ("neck.height", "neck.width_end", "neck.width_nut", "neck.scale", "neck.overhang"):
+        assert picked[key] == pytest.approx(before[key], abs=0.01), key
+    (bottom,) = before.items["heel bottom"]
+    assert top_around(p, bottom) == (bottom,)

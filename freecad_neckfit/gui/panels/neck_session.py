@@ -17,8 +17,9 @@ from ...job.quantity import Units, read_value
 from ...run.neck_judged import NeckRead
 from ...solids.read import Part3D
 from ...solids.recognise.neck import PickWanted
+from ...solids.recognise.neck.rough import top_around
 from ..views.check import units_of
-from .neck_names import BINDING, SIDES, UNDER, name_of
+from .neck_names import BINDING, SIDES, TOP, UNDER, name_of
 from .neck_rows import Answers, Row, open_questions, rows_of, rows_of_wanted
 
 
@@ -80,8 +81,9 @@ class NeckSession:
     def pick(self, item: str, patch: int, *, more: bool) -> None:
         """Tell an item by another face; with ``more`` by one more, or one less.
 
-        One of the heel's sides takes the place of the one that faces the same way. Raises BadInput
-        where no neck can be recognised by it; all stays as it was then.
+        One of the heel's sides takes the place of the one that faces the same way; a piece of a
+        top between frets stands for all of them. Raises BadInput where no neck can be recognised by
+        it; all stays as it was then.
         """
         present = self.faces(item)
         if more:
@@ -91,6 +93,8 @@ class NeckSession:
             normal = self.patches.normal
             others = tuple(i for i in present if normal[i] @ normal[patch] < 0)
             chosen = (*others, patch)
+        elif item == TOP:
+            chosen = present if patch in present else top_around(self.patches, patch)
         else:
             chosen = (patch,)
         self._recognise(self.picks | {item: chosen})

@@ -104,12 +104,25 @@ def long_axis(p: Patches) -> FloatArray:
     return np.asarray(np.linalg.eigh(spread)[1][:, 2])
 
 
-def _boards(p: Patches, along: FloatArray) -> list[Strip]:
+def top_around(p: Patches, patch: int) -> tuple[int, ...]:
+    """All patches of the long surface that one belongs to, as frets and seams part a board's top.
+
+    The patch alone where it belongs to none.
+    """
+    strips = _long_strips(p, long_axis(p))
+    return next((s.patches for s in strips if patch in s.patches), (patch,))
+
+
+def _long_strips(p: Patches, along: FloatArray) -> list[Strip]:
     flat = (np.abs(p.normal @ along) < SLANT) & (p.spread > BENT) & (p.area > 40)
-    length, width, covered = BOARD
-    long = [s for s in _strips(p, along, np.flatnonzero(flat)) if s.length > length]
+    long = [s for s in _strips(p, along, np.flatnonzero(flat)) if s.length > BOARD[0]]
+    return _joined(p, along, long)
+
+
+def _boards(p: Patches, along: FloatArray) -> list[Strip]:
+    _, width, covered = BOARD
     found = []
-    for strip in _joined(p, along, long):
+    for strip in _long_strips(p, along):
         extent = _extent(p, along, strip)
         if extent > width and strip.width > covered * extent:
             found.append(strip)

@@ -156,6 +156,15 @@ MENDED = {
         "plate.cover": "surround", "body.top": "domed", "body.dome_radius": 1500.0,
         "pickup_neck.fitted": True, "pickup_neck.x": 38.0, "pickup_neck.mount": "cavity",
         "pickup_neck.ring": 0.0, "pocket.angle": 2.5}),
+    "a glued face that ends past the top's edge": ("overhang_gap", "overhang.gap", {
+        "pocket.wall": "floor", "pocket.angle": 2.2, "pocket.depth": 21.7,
+        "neck.underside": 19.4}),
+    "widely fanned frets": ("string_open", "strings.open", {
+        "neck.scale": 624.4, "neck.scale_bass": 560.5, "neck.nut_to_heel": 462.0,
+        "neck.frets": 23}),
+    "a screw's head close under a short rod": ("screw_rod", "screws.rod", {
+        "pocket.depth": 30.0, "pocket.angle": 2.6, "neck.rod_end": 104.7,
+        "body.contour_depth": 7.8, "neck_plate.make": "ferrules", "screws.length": 40.0}),
     "a wedge's foot on the fillet": ("floor_lift", "seat.fillet", {
         "shim.make": "wedge", "shim.wall": 1.4, "pocket.floor_fillet": 1.25,
         "finish.wall": 0.06, "pocket.width_end": 58.0, "pocket.width_mouth": 57.0}),

@@ -95,10 +95,12 @@ def _tops(
 ) -> tuple[FloatArray, FloatArray]:
     """Highest points of the frets, square to the heel, along each string near the wanted places."""
     ridges = [Ridge.read(context, solid) for solid in context.shape("frets").Solids]
-    middle = np.array([r.middle for r in ridges])
+    ends = np.array([r.points[[0, -1]] for r in ridges])
+    lean = (ends[:, 1, 0] - ends[:, 0, 0]) / (ends[:, 1, 1] - ends[:, 0, 1])
     found_x, found_z = np.full(x.shape, np.nan), np.full(x.shape, np.nan)
     for i, n in np.ndindex(*x.shape):
-        for k in np.argsort(np.abs(middle - x[i, n]))[:3]:
+        beside = ends[:, 0, 0] + lean * (y[i, n] - ends[:, 0, 1])
+        for k in np.argsort(np.abs(beside - x[i, n]))[:3]:
             top = ridges[k].over(x0=float(x[i, n]), y0=float(y[i, n]), slope=float(slope[i]))
             if top is not None and abs(top[0] - x[i, n]) < SEARCH:
                 found_x[i, n], found_z[i, n] = top
@@ -127,7 +129,6 @@ class Ridge:
     points: FloatArray
     params: FloatArray
     at: Callable[[float], tuple[float, float, float]]
-    middle: float
 
     @classmethod
     def read(cls, context: Context, solid: Any) -> Ridge:
@@ -161,7 +162,7 @@ class Ridge:
 
         params = np.linspace(edge.FirstParameter, edge.LastParameter, 3)
         points = np.array([at(float(t)) for t in params])
-        return cls(points, params, at, float(points[1, 0]))
+        return cls(points, params, at)
 
     def over(self, *, x0: float, y0: float, slope: float) -> tuple[float, float] | None:
         """(x, z) where the ridge crosses the upright plane y = y0 + slope·(x - x0), if it does."""

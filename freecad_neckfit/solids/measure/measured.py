@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -42,3 +43,13 @@ class Measured:
 def place_at(p: FloatArray) -> Place:
     """A point (3,) as a place."""
     return float(p[0]), float(p[1]), float(p[2])
+
+
+DIGITS = 9
+"""Values that are the same to so many digits are the same."""
+
+
+def least(found: Iterable[Measured | None]) -> Measured | None:
+    """The one with the least value, or None without any; of equal ones the first."""
+    there = (m for m in found if m is not None)
+    return min(there, key=lambda m: round(m.value, DIGITS), default=None)

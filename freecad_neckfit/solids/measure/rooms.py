@@ -11,7 +11,7 @@ from .columns import highest, next_above
 from .context import Context
 from .facets import Facets, joined
 from .lids import over_cavities, over_openings
-from .measured import Measured, Place
+from .measured import Measured, Place, least
 from .overlay import Overlay, overlay
 from .surfaces import height_on
 
@@ -21,19 +21,20 @@ NEAR = 0.01
 """Triangles may lie this far [mm] from the curved face they stand for, and more."""
 MOST = 40
 """So many of the nearest common parts are looked up on the surface."""
+PAST = 1e-4
+"""A face that ends within this [mm] of the heel's end does not go on past it."""
 UP = 1e-3
 """Z of a support's normal: the triangles of a hole's upright wall may lean by a tenth of it."""
-DIGITS = 9
-"""Rooms that are the same to so many digits are the same: the first of them is told."""
 BINDINGS = ("binding_treble", "binding_bass")
 
 
 def overhang_gap(context: Context) -> Measured:
-    """Least room [mm] along Z from finished top and plate to the fretboard where X >= 0.
+    """Least room [mm] along Z from finished top and plate to the overhang where X >= 0.
 
     Over a cavity the top counts as unbroken, and the plate over its openings for pickups.
     """
-    board = _down(context, ("fretboard",)).clipped(axis=0, at=0.0, above=True)
+    board = _past_heel(context, _down(context, ("fretboard",)))
+    board = board.clipped(axis=0, at=0.0, above=True)
     if not len(board):
         return Measured.absent("the fretboard does not reach past the pocket's end wall")
     return _unbroken(context, board) or Measured.absent("nothing lies under the overhang")
@@ -72,10 +73,18 @@ def _down(context: Context, names: tuple[str, ...]) -> Facets:
     return joined(found).facing(axis=2, sign=-1, least=0.5)
 
 
+def _past_heel(context: Context, board: Facets) -> Facets:
+    """The fretboard's faces that go on past the heel's end: what is glued to it hangs over nothing.
+
+    Where the neck leans, or the end wall does, the glued face may end past X = 0.
+    """
+    ahead = context.frame.to_neck(board.points)[:, :, 0].max(axis=1) > PAST
+    return board.of_faces(board.face[ahead].tolist())
+
+
 def _unbroken(context: Context, over: Facets) -> Measured | None:
     found = (_least(context, over), over_cavities(context, over), over_openings(context, over))
-    rooms = (m for m in found if m is not None)
-    return min(rooms, key=lambda m: round(m.value, DIGITS), default=None)
+    return least(found)
 
 
 def _least(context: Context, over: Facets) -> Measured | None:
@@ -144,8 +153,9 @@ class GapMap:
 
 def gap_map(context: Context, *, step: float = 0.5) -> GapMap | None:
     """Room [mm] under fretboard and binding for X >= 0; None without overhang."""
-    names = ("fretboard", *(n for n in BINDINGS if context.has(n)))
-    board = _down(context, names).clipped(axis=0, at=0.0, above=True)
+    strips = tuple(n for n in BINDINGS if context.has(n))
+    board = joined([_past_heel(context, _down(context, ("fretboard",))), _down(context, strips)])
+    board = board.clipped(axis=0, at=0.0, above=True)
     if not len(board):
         return None
     low, high = board.points.min(axis=(0, 1)), board.points.max(axis=(0, 1))

@@ -84,7 +84,10 @@ def _turned(frame: Any, normal: FloatArray) -> FloatArray:
 
 
 def screw_rod(context: Context) -> Measured:
-    """Least distance [mm] from a screw's surface to the truss-rod channel; negative inside it."""
+    """Least distance [mm] from a screw's shank to the truss-rod channel; negative inside it.
+
+    Its head, which may lie close under a thin body, is not what threatens the rod.
+    """
     screws = _screws(context)
     if not context.has("rod"):
         return Measured.absent("the neck has no truss rod")
@@ -99,7 +102,7 @@ def screw_rod(context: Context) -> Measured:
 
 
 def _to_rod(context: Context, screw: Screw, solid: Any, rod: Any) -> float:
-    distance = distance_between(solid, rod)[0]
+    distance = distance_between(_shank(screw, solid), rod)[0]
     if distance > NUDGE:
         return distance
     points = context.frame.to_neck(context.facets("rod").points.reshape(-1, 3))
@@ -109,6 +112,16 @@ def _to_rod(context: Context, screw: Screw, solid: Any, rod: Any) -> float:
     before = min(entry[0], tip[0]) - high[0]
     under = low[2] - tip[2]
     return float(max(max(aside, before) - screw.radius, under))
+
+
+def _shank(screw: Screw, solid: Any) -> Any:
+    """The screw without its head's rim: a cylinder from its lowest point to its tip."""
+    from FreeCAD import Vector
+    from Part import makeCylinder
+
+    low = min(v.Z for v in solid.Vertexes)
+    x, y, z = (float(a) for a in screw.tip)
+    return makeCylinder(screw.radius, z - low, Vector(x, y, low))
 
 
 def _names(context: Context) -> list[str]:

@@ -83,28 +83,33 @@ shared_pip_settings() {
     done
 }
 
-# run_in_suite SUITE ARGUMENTS...: this checkout's tests/run inside the suite, on a copy, so that a
-# run there neither sees later edits nor leaves files here. One run at a time in each folder.
+# run_in_suite SUITE ARGUMENTS...: this checkout's tests/run inside the suite, on a copy of its own,
+# so that a run there neither sees later edits nor leaves files here.
 run_in_suite() {
+    local suite=$1 copy code
     (
         flock 9
-        make_suite "$1" && share_settings "$1" && copy_checkout "$1" && enter_suite "$@"
-    ) 9>"$NECKFIT_CACHE/$1.lock"
+        make_suite "$suite"
+    ) 9>"$NECKFIT_CACHE/$suite.lock" || return
+    share_settings "$suite" || return
+    copy=$(mktemp -d "$NECKFIT_CACHE/suites/$suite/checkout.XXXXXX") || return
+    copy_checkout "$copy" && enter_suite "$suite" "/${copy##*/}" "${@:2}"
+    code=$?
+    rm -rf --one-file-system "$copy"
+    return $code
 }
 
 copy_checkout() {
-    local copy=$NECKFIT_CACHE/suites/$1/neckfit
-    rm -rf --one-file-system "$copy"
-    mkdir -p "$copy"
-    tar -C "$NECKFIT_ROOT" --exclude=./.git --exclude=./samples/out --exclude=__pycache__ \
-        --exclude='.*_cache' --exclude=.hypothesis -cf - . | tar -C "$copy" -xf - --no-same-owner
+    chmod 755 "$1" && tar -C "$NECKFIT_ROOT" --exclude=./.git --exclude=./samples/out \
+        --exclude=__pycache__ --exclude='.*_cache' --exclude=.hypothesis -cf - . |
+        tar -C "$1" -xf - --no-same-owner
 }
 
 # The mounts live in a mount namespace of their own and the processes in a process namespace of
 # their own: the kernel undoes both when the command ends, however it ends.
 enter_suite() {
-    local root=$NECKFIT_CACHE/suites/$1 settings=()
-    shift
+    local root=$NECKFIT_CACHE/suites/$1 checkout=$2 settings=()
+    shift 2
     mapfile -t settings < <(shared_pip_settings)
     [[ ! -e $root/etc/neckfit/certificates.crt ]] ||
         settings+=(PIP_CERT=/etc/neckfit/certificates.crt)
@@ -116,5 +121,5 @@ enter_suite() {
         "$root" env -i HOME=/root LANG=C.UTF-8 TERM="${TERM:-dumb}" \
         PATH=/usr/local/sbin:/usr/local/bin:/usr/sbin:/usr/bin:/sbin:/bin \
         ${CI:+CI="$CI"} NECKFIT_CACHE=/cache NECKFIT_IN_SUITE=yes "${settings[@]}" \
-        bash /neckfit/tests/run "$@"
+        bash "$checkout/tests/run" "$@"
 }

@@ -49,12 +49,23 @@ def _heel_beside(case: Case) -> Array:
 
 
 def _common(case: Case, wall: Wall) -> Stretch:
-    """Body-frame X along which the heel's straight side runs beside the wall."""
-    seated, z = case.seated, case["neck.glue_line"]
-    start = seated.x0 - z * seated.sin
-    meet = start + case.once(heel_outline).meet * seated.cos
-    heel = start - case["neck.heel_length"] * seated.cos
-    return Stretch(np.maximum(wall.there.first, heel), np.minimum(wall.there.last, meet))
+    """Body-frame X along which the heel's straight side runs beside the wall, at any height of it.
+
+    A heel that leans back reaches farthest toward the bridge at the plate's underside, and
+    farthest toward the nut at its top.
+    """
+    leans = case.seated.sin > 0
+    meet = _reach(case, wall, x=case.once(heel_outline).meet, high=np.logical_not(leans))
+    mouth = _reach(case, wall, x=-case["neck.heel_length"], high=leans)
+    return Stretch(np.maximum(wall.there.first, mouth), np.minimum(wall.there.last, meet))
+
+
+def _reach(case: Case, wall: Wall, *, x: Array, high: Array) -> Array:
+    """Body-frame X of the heel at neck x, at the plate's top where ``high``, or its underside."""
+    seated = case.seated
+    about = seated.x0 - case["neck.glue_line"] * seated.sin + x * seated.cos
+    rise = case["finish.top"] + pick(high, case["plate.thickness"], 0.0)
+    return seated.x0 + x * seated.cos - seated.sin * _height(case, x=about, y=wall.half, rise=rise)
 
 
 def _least(case: Case, wall: Wall, part: Stretch) -> Array:

@@ -165,6 +165,12 @@ MENDED = {
     "a screw's head close under a short rod": ("screw_rod", "screws.rod", {
         "pocket.depth": 30.0, "pocket.angle": 2.6, "neck.rod_end": 104.7,
         "body.contour_depth": 7.8, "neck_plate.make": "ferrules", "screws.length": 40.0}),
+    "a plate whose openings leave nothing under the strings": ("plate_string", "strings.plate", {
+        "plate.cover": "surround", "plate.under_overhang": False, "neck.overhang": 49.8,
+        "neck.scale": 560.5, "neck.nut_to_heel": 462.9, "neck.scale_bass": 560.5,
+        "pickup_neck.fitted": True, "pickup_neck.x": 30.0, "pickup_neck.mount": "top",
+        "pickup_middle.fitted": True, "pickup_middle.mount": "top",
+        "pickup_middle.length": 85.3}),
     "a wedge's foot on the fillet": ("floor_lift", "seat.fillet", {
         "shim.make": "wedge", "shim.wall": 1.4, "pocket.floor_fillet": 1.25,
         "finish.wall": 0.06, "pocket.width_end": 58.0, "pocket.width_mouth": 57.0}),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import numpy as np
+from numpy.typing import NDArray
 
 from ...job.arrays import FloatArray
 from .context import Context
@@ -38,9 +39,9 @@ def _over_plate(context: Context) -> list[Measured]:
     for start, stop in zip(*last_fretted(context), strict=True):
         under = open_plate.clipped(axis=0, at=float(stop[0]), above=False)
         crossing = _crossings(under.points, start, stop)
+        crossing = np.concatenate([crossing, _on_openings(context, end, start, stop)])
         if len(crossing):
-            more = _on_opening(context, end, start, stop), _over_bent_plate(context, crossing)
-            crossing = np.concatenate([crossing, *more])
+            crossing = np.concatenate([crossing, _over_bent_plate(context, crossing)])
             on_string = at_x(start[None], stop[None], 0.0)[0]
             climb = (stop - start) / (stop[0] - start[0])
             z = on_string[2] + climb[2] * crossing[:, 0]
@@ -51,16 +52,27 @@ def _over_plate(context: Context) -> list[Measured]:
     return found
 
 
-def _on_opening(context: Context, end: float, start: FloatArray, stop: FloatArray) -> FloatArray:
-    """The plate's top under a string where it begins before the fretboard, if a pickup is there."""
+def _on_openings(context: Context, end: float, start: FloatArray, stop: FloatArray) -> FloatArray:
+    """The plate's top under a string's two ends over it, where a pickup's opening is there.
+
+    A string's part over the plate begins before the fretboard and ends at its saddle.
+    """
     clear = not context.values["plate.under_overhang"]
-    x = end + (float(context.values["plate.clearance"]) if clear else 0.0)
+    first = end + (float(context.values["plate.clearance"]) if clear else 0.0)
     boxes = [context.boxes(f"pickup_{r}") for r in ROLES if context.has(f"pickup_{r}")]
-    if not any(b[:, 0].min() - AROUND <= x <= b[:, 3].max() + AROUND for b in boxes):
-        return np.zeros((0, 3))
-    point = at_x(start[None], stop[None], x)
-    point[:, 2] = height_on(context.faces("plate")[context.plate_face], point[:, :2])
-    return point
+    ends = np.concatenate([at_x(start[None], stop[None], x) for x in (first, float(stop[0]))])
+    opened = [
+        any(b[:, 0].min() - AROUND <= x <= b[:, 3].max() + AROUND for b in boxes)
+        for x in ends[:, 0]
+    ]
+    points = ends[np.array(opened) & _over(context.boxes("plate"), ends[:, :2])]
+    points[:, 2] = height_on(context.faces("plate")[context.plate_face], points[:, :2])
+    return np.asarray(points)
+
+
+def _over(box: FloatArray, plan: FloatArray) -> NDArray[np.bool_]:
+    low, high = box[:, :2].min(axis=0) - ON_EDGE, box[:, 3:5].max(axis=0) + ON_EDGE
+    return np.asarray(((plan >= low) & (plan <= high)).all(axis=1))
 
 
 def _over_bent_plate(context: Context, crossing: FloatArray) -> FloatArray:

@@ -86,7 +86,7 @@ def fused(shapes: Sequence[Solid]) -> Any:
 
 def moved(shape: Any, motion: FloatArray) -> Any:
     """``shape`` after a rigid ``motion`` (4 x 4), which is written into its geometry."""
-    return shape.copy().transformed(Matrix(*(float(a) for row in motion for a in row)), copy=True)
+    return shape.transformed(Matrix(*(float(a) for row in motion for a in row)), copy=True)
 
 
 def one_solid(shape: Any, *, name: str) -> Solid:

@@ -9,7 +9,7 @@ from .board_sides import board_in_cutout
 from .context import Context
 from .cutout import first_ahead, plan_lines, plate_side, plate_walls
 from .facets import EMPTY, Facets
-from .measured import Measured
+from .measured import Measured, least
 from .overlay import SAME, overlay
 from .sections import signed_room
 from .sides import heel_end, plane_heel, room_in_cylinder
@@ -24,28 +24,25 @@ def plate_heel(context: Context) -> Measured:
     """
     if not context.has("plate"):
         return Measured.absent("no cover plate is fitted")
-    found = [board_in_cutout(context), *(_beside(context, sign) for sign in (1, -1))]
+    found = [board_in_cutout(context), *(_beside(context, sign) for sign in (-1, 1))]
     if context.values["plate.under_overhang"]:
         end = _end_at_plate(context)
         found += [_corners(context, end), _end(context, end)]
-    best = min((m for m in found if m is not None), key=lambda m: m.value, default=None)
-    return best or Measured.absent("neither heel nor fretboard reaches down to the plate")
+    return least(found) or Measured.absent("neither heel nor fretboard reaches down to the plate")
 
 
 def _beside(context: Context, sign: int) -> Measured | None:
     """Over the length and height that straight sides of heel and cut-out share."""
     heel = plane_heel(context).facing(axis=1, sign=sign, least=0.7)
-    best: Measured | None = None
+    found: list[Measured | None] = []
     for wall in plate_side(context, sign=sign):
         upper, lower = (wall, heel) if sign > 0 else (heel, wall)
-        found = overlay(upper, lower, axis=1).farthest_least() if len(heel) else None
-        if found is None:
-            continue
-        across = wall.normal[0]
-        room = found[0] * float(abs(across[1]) / np.hypot(across[0], across[1]))
-        if best is None or room < best.value:
-            best = Measured(room, found[1])
-    return best
+        room = overlay(upper, lower, axis=1).farthest_least() if len(heel) else None
+        if room is not None:
+            across = wall.normal[0]
+            square = float(abs(across[1]) / np.hypot(across[0], across[1]))
+            found.append(Measured(room[0] * square, room[1]))
+    return least(found)
 
 
 def _end_at_plate(context: Context) -> Facets:

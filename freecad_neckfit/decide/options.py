@@ -137,7 +137,7 @@ def columns(joints: Sequence[JointLike], *, progress: Progress | None = None) ->
     """Judge joints by closed forms. Raises Stopped where ``progress`` says so."""
     found = []
     for n, joint in enumerate(joints):
-        tell(progress, n / len(joints), f"judging {joint.name}")
+        tell(progress, n / len(joints), f"judging the joint {joint.name}")
         found.append(column(joint.name, joint.stated))
     return found
 

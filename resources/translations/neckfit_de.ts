@@ -169,7 +169,7 @@ Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Clearance</source>
-   <translation>Schlagbrettausschnitt</translation>
+   <translation>Schlagbrettluft ringsum</translation>
   </message>
   <message>
    <source>Clearance hole through the body.
@@ -6038,7 +6038,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>flat shim</source>
-   <translation>ebene Beilage</translation>
+   <translation>gleichmäßig dicke Beilage</translation>
   </message>
   <message>
    <source>flat, stated as the largest radius that a job knows</source>
@@ -7506,7 +7506,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>plate clearance</source>
-   <translation>Schlagbrettausschnitt</translation>
+   <translation>Schlagbrettluft ringsum</translation>
   </message>
   <message>
    <source>plate cover</source>
@@ -8666,7 +8666,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>thickness of a flat shim</source>
-   <translation>Dicke einer ebenen Beilage</translation>
+   <translation>Dicke einer gleichmäßig dicken Beilage</translation>
   </message>
   <message>
    <source>thickness of the body, back to top, at the pocket's end wall</source>

@@ -41,7 +41,8 @@ def texts(widget):
     """Every text in a widget, sorted: cells that are filled anew come in another order."""
     picture(widget, widget.objectName() or type(widget).__name__)
     found = []
-    # Cells that were filled anew leave their former widgets behind for a while, hidden.
+    # Cells that were filled anew leave their former widgets behind for a while.
+    QtCore.QCoreApplication.sendPostedEvents(None, QtCore.QEvent.DeferredDelete)
     parts = [w for w in widget.findChildren(QtGui.QWidget) if w.isVisibleTo(widget)]
     for each in (widget, *parts):
         names = [n for n in PROPERTIES if each.metaObject().indexOfProperty(n) >= 0]

@@ -6,19 +6,39 @@ import FreeCAD
 import FreeCADGui
 from commands_hand import action, make_ready, pump, window
 from language_hand import Place, in_editor, picture, switched, texts
+from PySide import QtCore
 
 
 def main():
     """What each place says in English, in German, and in English again."""
     make_ready()
     document, joint = made()
-    told = {"words": switched(words)}
+    told = {"compiled": compiled(), "words": switched(words)}
     told["labels"] = switched(lambda: labels(document))
     told["editor"] = switched(lambda: in_editor(joint.Pocket))
     for name, place in places(joint):
         with place as widget:
             told[name] = switched(lambda widget=widget: texts(widget))
     return told
+
+
+def compiled():
+    """How many texts there are, and which of them the compiled file tells otherwise."""
+    import xml.etree.ElementTree as ET
+
+    from freecad_neckfit import __file__ as package
+
+    folder = Path(package).parents[1] / "resources" / "translations"
+    translator = QtCore.QTranslator()
+    assert translator.load(str(folder / "neckfit_de.qm"))
+    count, other = 0, []
+    for context in ET.parse(folder / "neckfit_de.ts").getroot().iter("context"):
+        for message in context.iter("message"):
+            count += 1
+            name, source = context.findtext("name"), message.findtext("source")
+            if translator.translate(name, source) != message.findtext("translation"):
+                other.append(f"{name}: {source}")
+    return count, other
 
 
 def made():

@@ -28,6 +28,12 @@ def windows(on_screen):
     return on_screen("language_windows")
 
 
+def test_the_compiled_file_holds_what_is_written(told):
+    count, other = told["compiled"]
+    assert count > 2000
+    assert other == []
+
+
 def test_german_is_spoken_at_once(told):
     german = told["words"][1]
     assert german["menu"] == "&Verbindung prüfen"

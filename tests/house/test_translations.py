@@ -94,13 +94,3 @@ def test_no_letter_picks_two_commands(german: Words) -> None:
     )
     assert len(letters) > 25
     assert [letter for letter, times in letters.items() if times > 1] == []
-
-
-@pytest.mark.freecad
-def test_the_compiled_file_holds_what_is_written(german: Words) -> None:
-    from PySide import QtCore
-
-    translator = QtCore.QTranslator()
-    assert translator.load(str(FOLDER / "neckfit_de.qm"))
-    told = {key: translator.translate(*key) for key in german if key[1]}
-    assert {key for key, text in told.items() if text != german[key]} == set()

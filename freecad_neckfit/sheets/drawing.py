@@ -10,24 +10,25 @@ from ..job.quantity import Units
 from ..job.show import compact_length
 from ..run.chain import Verdict
 from .dress import dressed
-from .helvetica import wrapped
+from .helvetica import width, wrapped
 from .ink import Page, Pen, Round, Spot, Words, arrow
 from .joint import Joint
 from .paper import BLOCK_HEIGHT, WIDTH, Angle, Paper, Title, check_bar, frame, title_block
 from .plan_view import plan_view, y_columns
 from .section_view import across_view, along_view, cut_at, finish_note, overhang_view
-from .view import View, Window, title_words
+from .view import TITLE_HEIGHT, View, Window, title_words
 
 SCALES = ((1.0, "1:1"), (0.5, "1:2"), (0.2, "1:5"))
 """Recommended scales of ISO 5455 for the views."""
 DETAILS = ((10.0, "10:1"), (5.0, "5:1"), (2.0, "2:1"))
-BREAK = 40.0
-"""Paper [mm] between pocket and saddles, where the drawing is broken."""
+BREAK, WIDE_BREAK = 40.0, 68.0
+"""Paper [mm] between pocket and saddles, where the drawing is broken: at 1:1, and at less, where
+figures stand beside their lines."""
 SADDLE = (-9.0, 10.0)
 """How far [mm] the drawing shows before the first saddle and behind the last."""
 BEHIND = 8.0
 """How far [mm] it shows behind the fretboard's end."""
-DETAIL_TEXT = 72.0
+DETAIL_TEXT = {Units.MM: 72.0, Units.INCH: 84.0}
 """Room [mm of paper] for the figures beside the enlarged detail."""
 
 
@@ -108,12 +109,16 @@ class _Layout:
         return (span[1] - span[0]) * self.scale
 
     @property
+    def _break(self) -> float:
+        return BREAK if self.scale >= 1 else WIDE_BREAK
+
+    @property
     def _left(self) -> float:
         return self.paper.low[0] + 5 + max(7.5 * self.lanes[1], 24.0)
 
     @property
     def _right_column(self) -> float:
-        return self._left + self._size(self.x) + BREAK + self._size(self.saddle) + 14
+        return self._left + self._size(self.x) + self._break + self._size(self.saddle) + 14
 
     @property
     def _tall(self) -> tuple[float, float]:
@@ -154,7 +159,7 @@ class _Layout:
         )  # fmt: skip
 
     def _windows(self, y: tuple[float, float], at_y: float) -> tuple[Window, ...]:
-        second = self._left + self._size(self.x) + BREAK
+        second = self._left + self._size(self.x) + self._break
         return (
             Window(self.x, y, (self._left, at_y)),
             Window(self.saddle, y, (second, at_y)),
@@ -181,19 +186,21 @@ class _Layout:
 
     def _along(self, at_y: float) -> View:
         view = along_view(self.joint, scale=self.scale, windows=self._windows(self.z, at_y))
-        # At the left: a long overhang's ring reaches up beside it.
-        at = self._left, at_y + self._size(self.z) + 3
+        # Left of the ring, which reaches up beside it where the overhang is long.
+        end = self._ring(view) - 2
+        left = min(self._left, end - width(view.title, height=TITLE_HEIGHT))
+        at = left, at_y + self._size(self.z) + 3
         view.notes.append(title_words(view.title, at, "start"))
-        self._ring(view)
         return view
 
-    def _ring(self, view: View) -> None:
-        """Where the enlarged detail is taken from."""
+    def _ring(self, view: View) -> float:
+        """Where the enlarged detail is taken from; returns how far left it reaches."""
         board = self.joint.board.BoundBox
         x, y = view.spot((max(float(board.XMax), 0.0) - 2) / 2, float(board.ZMax) / 2)
         radius = max(float(board.XMax) + 5, float(board.ZMax) + 6, 8.0) / 2 * self.scale + 1
         view.notes.append(Round((x, y), radius, pen=Pen.DIMENSION))
         view.notes.append(Words((x + 0.75 * radius + 0.8, y + 0.75 * radius), "B", 3.5))
+        return x - radius
 
     def _across(self, at_y: float) -> View:
         mirrored = self.angle is Angle.FIRST
@@ -210,7 +217,7 @@ class _Layout:
         # Over the notes, and over the warning that a joint which does not fit carries.
         notes = 41 if joint.result.verdict is Verdict.FITS else 48
         bottom = self.paper.low[1] + BLOCK_HEIGHT + notes
-        room = self.paper.high[0] - self._right_column - DETAIL_TEXT, top - bottom
+        room = self.paper.high[0] - self._right_column - DETAIL_TEXT[joint.units], top - bottom
         high = round(float(board.ZMax), 3) + 1.5
         scale, name = next(
             (

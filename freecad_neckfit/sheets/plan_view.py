@@ -116,18 +116,23 @@ def _screws(joint: Joint, view: View) -> None:
                     upright=True,
                 )
             )  # fmt: skip
+    view.placed.append(_hole(view, places, radius))
+
+
+def _hole(view: View, places: Sequence[Spot], radius: float) -> Pointed:
+    """Count and diameter of the holes, inside the pocket; beside it where that is drawn small."""
+    what = Dimension(
+        key="screws.body_hole", value=2 * radius, prefix="Ø", count=len(places), note="through"
+    )
+    turn = radius * math.sqrt(0.5)
     x, y = max(places)
-    tip = x - radius * math.cos(math.radians(45)), y - math.copysign(radius * 0.7, y)
-    at = view.spot(x, y)
-    view.placed.append(
-        Pointed(
-            what=Dimension(
-                key="screws.body_hole", value=2 * radius, prefix="Ø", count=len(places),
-                note="through",
-            ),
-            tip=tip, at=(at[0] - 9, (at[1] + view.spot(0, 0)[1]) / 2 - 1), left=True,
-        )
-    )  # fmt: skip
+    if view.scale >= 1:
+        spot, level = view.spot(x, y), view.spot(0, 0)[1]
+        at, tip = (spot[0] - 9, (spot[1] + level) / 2 - 1), (x - turn, y - math.copysign(turn, y))
+        return Pointed(what=what, tip=tip, at=at, left=True)
+    x, y = max(places, key=lambda p: (p[0], -p[1]))
+    edge = view.spot(view.windows[0].x[1], view.windows[0].y[0])
+    return Pointed(what=what, tip=(x + turn, y - turn), at=(edge[0] + ROW, edge[1] + 3))
 
 
 def _top(view: View) -> float:

@@ -26,7 +26,7 @@ CUT = ("body", "plate", "shim", "neck_plate", *NECK)
 
 def along_view(joint: Joint, *, scale: float, windows: tuple[Window, ...]) -> View:
     """The section along the centreline, the body hatched, the neck as seated in thin lines."""
-    view = View("along", "Section along the centreline, neck seated", scale, windows)
+    view = View("along", "Section along the centreline", scale, windows)
     _fill(view, joint.centreline)
     _screw_shapes(joint, view)
     _depths(joint, view)

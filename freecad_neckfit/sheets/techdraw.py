@@ -12,6 +12,8 @@ from typing import Any
 
 from .drawing import Drawing
 from .joint import Misprint
+from .paper import BLOCK_HEIGHT, WIDTH
+from .techdraw_layout import Layout, layout_of
 from .techdraw_sheet import sheet_file
 from .techdraw_view import PREFIX, ViewOnPage, is_shown
 from .techdraw_wait import Pump, event_pump, wait_until_drawn
@@ -98,15 +100,26 @@ def _fill(document: Any, page: Any, drawing: Drawing, pump: Pump) -> None:
     template = document.addObject("TechDraw::DrawSVGTemplate", f"{PREFIX}template")
     template.Template = str(sheet_file(drawing.paper))
     page.Template = template
-    _fill_title(template, drawing)
+    layout = layout_of(drawing)
+    _fill_title(template, drawing, layout)
     for view in drawing.views:
-        ViewOnPage(document, page, drawing, view).draw(pump)
+        ViewOnPage(document, page, drawing, view, layout.stands[view.name]).draw(pump)
+    _put_notes(document, page, drawing)
 
 
-def _fill_title(template: Any, drawing: Drawing) -> None:
+def _put_notes(document: Any, page: Any, drawing: Drawing) -> None:
+    notes = document.addObject("TechDraw::DrawViewAnnotation", f"{PREFIX}notes")
+    # The first names the unit of the figures, which on this page is FreeCAD's to choose.
+    notes.Label, notes.Text, notes.TextSize = "Notes", list(drawing.notes[1:]), 3.5
+    page.addView(notes)
+    high = drawing.paper.high
+    notes.X, notes.Y = high[0] - WIDTH / 2, drawing.paper.low[1] + BLOCK_HEIGHT + 18
+
+
+def _fill_title(template: Any, drawing: Drawing, layout: Layout) -> None:
     texts = dict(template.EditableTexts)
     title = {name: getattr(drawing.title, name) for name in type(drawing.title).names()}
-    said = title | {"title": drawing.joint.name, "scale": "1:2, detail " + drawing.detail_scale}
+    said = title | {"title": drawing.joint.name, "scale": f"{layout.scale} ({layout.detail_scale})"}
     texts.update({key: value for key, value in said.items() if key in texts})
     template.EditableTexts = texts
 

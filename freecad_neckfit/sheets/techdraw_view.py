@@ -15,8 +15,10 @@ from ..job.errors import KernelFailure
 from ..job.quantity import Kind, Units
 from .dimension import Dimension, Placed, Pointed, Spot, Straight
 from .drawing import Drawing
+from .helvetica import CAPITALS
 from .ink import Stroke
 from .plan_view import mouth_segments, points_of
+from .techdraw_layout import LETTERS, Stand, figures_at
 from .techdraw_wait import Pump, wait_until_drawn
 from .view import Region, View, Window, clipped
 
@@ -24,10 +26,12 @@ PREFIX = "NeckFitDrawing_"
 """Names of all that belongs to the page begin with it."""
 NEAR = 2e-3
 """How far [mm] TechDraw may place a vertex beside its point."""
+SHORT_NOTE = 8
+"""Letters from which on a note is left out after limits."""
 STUB = 0.1
 """Length [mm of paper] of the short lines that give a point a vertex."""
-SCALES = {"plan": 0.5, "along": 0.5, "across": 0.5}
-"""Scales of the page's own; every other view has the drawing's."""
+FONT = LETTERS / CAPITALS
+"""Size [mm] of the figures' font."""
 
 
 def is_shown(placed: Placed) -> bool:
@@ -38,9 +42,11 @@ def is_shown(placed: Placed) -> bool:
 class ViewOnPage:
     """One view in the making."""
 
-    def __init__(self, document: Any, page: Any, drawing: Drawing, view: View) -> None:
+    def __init__(
+        self, document: Any, page: Any, drawing: Drawing, view: View, stand: Stand
+    ) -> None:
         self.document, self.page, self.drawing, self.view = document, page, drawing, view
-        self.scale = SCALES.get(view.name, view.scale)
+        self.stand, self.scale = stand, stand.scale
         self.ends = [(placed, *_ends(placed)) for placed in view.placed if is_shown(placed)]
 
     def draw(self, pump: Pump) -> None:
@@ -61,8 +67,10 @@ class ViewOnPage:
         self.corners = _vertices(self.feature)
         self.offset = self._offset()
         self._place()
+        self._title()
+        places = {id(placed): spot for placed, spot in figures_at(self.view, self.stand)}
         for number, (placed, a, b) in enumerate(self.ends):
-            self._dimension(number, placed, a, b)
+            self._dimension(number, placed, a, b, at=places[id(placed)])
 
     def _edges(self) -> Iterator[Any]:
         window = self._window()
@@ -114,11 +122,18 @@ class ViewOnPage:
 
     def _place(self) -> None:
         """Set the view's middle, where TechDraw's own origin of it lies, on the paper."""
-        middle = -self.offset[0], -self.offset[1]
-        window = self.view.windows[0]
-        low = self.view.spot(window.x[0], window.y[0])
-        self.feature.X = low[0] + (middle[0] - window.x[0]) * self.scale
-        self.feature.Y = low[1] + (middle[1] - window.y[0]) * self.scale
+        origin = self.stand.origin
+        self.feature.X = origin[0] - self.offset[0] * self.scale
+        self.feature.Y = origin[1] - self.offset[1] * self.scale
+
+    def _title(self) -> None:
+        """The view's title as words of their own, which can be moved."""
+        title = self.document.addObject(
+            "TechDraw::DrawViewAnnotation", f"{PREFIX}title_{self.view.name}"
+        )
+        title.Label, title.Text, title.TextSize = self.view.title, [self.view.title], 5.0
+        self.page.addView(title)
+        title.X, title.Y = self.stand.title  # a screen moves a new view to the page's middle
 
     def _vertex(self, point: Spot) -> str:
         wanted = point[0] + self.offset[0], point[1] + self.offset[1]
@@ -127,14 +142,14 @@ class ViewOnPage:
             raise KernelFailure(f"TechDraw's view {self.view.title!r} lacks the point {point}.")
         return f"Vertex{index}"
 
-    def _dimension(self, number: int, placed: Placed, a: Spot, b: Spot) -> None:
+    def _dimension(self, number: int, placed: Placed, a: Spot, b: Spot, *, at: Spot) -> None:
         what = placed.what
         size = self.document.addObject(
             "TechDraw::DrawViewDimension", f"{PREFIX}size_{self.view.name}_{number}"
         )
         size.Label, size.Label2 = what.key, what.key
         if what.kind is Kind.ANGLE or what.prefix:
-            size.Type, references = self._of_edges(what, a, b)
+            size.Type, references = self._of_edges(placed, a, b)
         else:
             size.Type = _type_of(placed, a, b)
             references = [(self.feature, self._vertex(p)) for p in (a, b)]
@@ -142,34 +157,37 @@ class ViewOnPage:
         _words(size, what)
         self.page.addView(size)
         self.document.recompute()
-        self._stand(size, placed)
+        size.X = at[0] + self.offset[0] * self.scale
+        size.Y = at[1] + self.offset[1] * self.scale
+        if size.ViewObject is not None:
+            size.ViewObject.Fontsize = FONT
 
-    def _of_edges(self, what: Dimension, a: Spot, b: Spot) -> tuple[str, list[Any]]:
+    def _of_edges(self, placed: Placed, a: Spot, b: Spot) -> tuple[str, list[Any]]:
+        what = placed.what
         if what.kind is Kind.ANGLE:
             points = [self._vertex(p) for p in (b, a, _level(a, b))]
             return "Angle3Pt", [(self.feature, p) for p in points]
         kind = "Diameter" if what.prefix == "Ø" else "Radius"
         radius = what.value / 2 if kind == "Diameter" else what.value
-        for index, edge in enumerate(self.feature.getVisibleEdges()):
-            if abs(getattr(edge.Curve, "Radius", 0.0) - radius * self.scale) < NEAR:
-                return kind, [(self.feature, f"Edge{index}")]
-            if abs(getattr(edge.Curve, "Radius", 0.0) - radius) < NEAR:
-                return kind, [(self.feature, f"Edge{index}")]
-        raise KernelFailure(f"TechDraw's view {self.view.title!r} lacks the arc of {what.key}.")
+        tip = placed.tip if isinstance(placed, Pointed) else a
+        return kind, [(self.feature, f"Edge{self._arc(radius, tip, what)}")]
 
-    def _stand(self, size: Any, placed: Placed) -> None:
-        """Where the figures stand, from the middle of the view."""
-        spots = [placed.a, placed.b] if isinstance(placed, Straight) else [placed.tip]
-        x = sum(p[0] for p in spots) / len(spots) + self.offset[0]
-        y = sum(p[1] for p in spots) / len(spots) + self.offset[1]
-        lane = placed.lane if isinstance(placed, Straight) else 0.0
-        first = self.view.spot(*spots[0])
-        shift = (lane - first[0], 0.0) if _upright(placed) else (0.0, lane - first[1])
-        if isinstance(placed, Pointed):
-            shift = placed.at[0] - first[0] + 12, placed.at[1] - first[1]
-        base_y = spots[0][1] + self.offset[1] if not _upright(placed) else y
-        base_x = spots[0][0] + self.offset[0] if _upright(placed) else x
-        size.X, size.Y = base_x * self.scale + shift[0], base_y * self.scale + shift[1]
+    def _arc(self, radius: float, tip: Spot, what: Dimension) -> int:
+        """Number of the arc or circle of that radius which lies nearest to a point."""
+        found: list[tuple[float, int]] = []
+        for index in range(len(self.feature.getVisibleEdges())):
+            edge = self.feature.getEdgeByIndex(index)
+            own = float(getattr(edge.Curve, "Radius", 0.0))
+            # Versions differ in whether they hand out a view's edges at its scale.
+            for grown in (self.scale, 1.0):
+                if abs(own - radius * grown) < NEAR:
+                    centre = edge.Curve.Center
+                    wanted = (tip[i] + self.offset[i] for i in (0, 1))
+                    away = math.dist((centre.x / grown, centre.y / grown), tuple(wanted))
+                    found.append((away, index))
+        if not found:
+            raise KernelFailure(f"TechDraw's view {self.view.title!r} lacks the arc of {what.key}.")
+        return min(found)[1]
 
 
 def _ends(placed: Placed) -> tuple[Spot, Spot]:
@@ -181,10 +199,6 @@ def _ends(placed: Placed) -> tuple[Spot, Spot]:
 def _level(a: Spot, b: Spot) -> Spot:
     """The third point of an angle at ``a`` between the line to ``b`` and the level."""
     return b[0], a[1]
-
-
-def _upright(placed: Placed) -> bool:
-    return isinstance(placed, Straight) and placed.upright
 
 
 def _type_of(placed: Placed, a: Spot, b: Spot) -> str:
@@ -202,9 +216,10 @@ def _words(size: Any, what: Dimension) -> None:
     figure = f"{count}{prefix}%.2f"
     if what.reference:
         figure = f"({figure})"
-    note = what.text(Units.MM).partition("[")[2]
-    accept = f" [{note}" if note else f" {what.note}" if what.note else ""
-    size.FormatSpec = figure + accept
+    accept = what.text(Units.MM).partition("[")[2].partition("]")[0]
+    # After limits short notes alone: TechDraw breaks no lines, and the view shows the rest.
+    note = what.note if not accept or len(what.note) < SHORT_NOTE else ""
+    size.FormatSpec = " ".join(bit for bit in (figure, accept and f"[{accept}]", note) if bit)
     if what.limits is None:
         return
     low, high = what.limits

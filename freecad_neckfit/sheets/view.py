@@ -11,6 +11,8 @@ from .dimension import Placed
 from .ink import Item, Pen, Round, Spot, Stroke, Words
 
 Loop = tuple[Spot, ...]
+TITLE_HEIGHT = 3.5
+"""Height [mm] of the letters of a view's title."""
 
 
 @dataclass(frozen=True)
@@ -200,4 +202,4 @@ def hatch(loops: Sequence[Loop], *, angle: float, pitch: float) -> list[tuple[Sp
 
 def title_words(text: str, at: Spot, anchor: str = "middle") -> Words:
     """A view's title; ``anchor``: which of its ends stands at ``at``."""
-    return Words(at, text, height=3.5, anchor=anchor)
+    return Words(at, text, height=TITLE_HEIGHT, anchor=anchor)

@@ -82,13 +82,12 @@ def page_seen(document, joint):
     FreeCADGui.runCommand("NeckFit_Drawing")
     until(lambda: document.getObject(PAGE) is not None)
     seen = {"values": raw_values(document), "undo steps": document.UndoCount - before}
-    seen["told"] = FreeCADGui.getMainWindow().statusBar().currentMessage()
+    seen["open"] = titles()
     joint.Pocket.Depth = 15.7
     document.recompute()
     FreeCADGui.runCommand("NeckFit_Drawing")
     seen["depth after edit"] = raw_values(document)["pocket.depth"]
     page = document.getObject(PAGE)
-    page.ViewObject.doubleClicked() if hasattr(page.ViewObject, "doubleClicked") else None
     pump(1500)
     picture()
     count = len(document.Objects)
@@ -96,6 +95,14 @@ def page_seen(document, joint):
     document.undo()
     seen["objects gone after undo"] = count - len(document.Objects)
     return seen
+
+
+def titles():
+    """Titles of the windows that are open in FreeCAD's middle."""
+    from PySide import QtGui
+
+    area = FreeCADGui.getMainWindow().findChild(QtGui.QMdiArea)
+    return [window.windowTitle() for window in area.subWindowList()]
 
 
 def picture():

@@ -36,8 +36,8 @@ def test_a_former_package_goes_only_if_the_designer_says_so(told):
     assert told["package"]["undo steps"] == 0
 
 
-def test_the_designer_is_told_where_the_drawing_is(told):
-    assert "in the tree" in told["page"]["told"]
+def test_the_drawings_page_is_opened(told):
+    assert any("NeckFitDrawing" in title for title in told["page"]["open"])
 
 
 def test_the_page_reads_what_was_stated_and_follows_an_edit(told):

@@ -5,6 +5,7 @@ is put, NECKFIT_ANSWER the file to write.
 """
 
 import json
+import math
 import os
 import traceback
 from pathlib import Path
@@ -44,18 +45,44 @@ def main(path, name):
     cut = Pockets.Create("Cut", parentJob=job)
     cut.Base = [(model, floor_of(model))]
     document.recompute()
-    moves = [c.Parameters for c in cut.Path.Commands if c.Name in ("G1", "G2", "G3")]
-    heights = [c.Parameters["Z"] for c in cut.Path.Commands if "Z" in c.Parameters]
+    places = list(travelled(cut.Path.Commands))
     return {
         "version": FreeCAD.Version()[:2],
-        "lowest": min(heights),
-        "moves": len(moves),
-        "x": [min(m["X"] for m in moves if "X" in m), max(m["X"] for m in moves if "X" in m)],
-        "y": [min(m["Y"] for m in moves if "Y" in m), max(m["Y"] for m in moves if "Y" in m)],
+        "lowest": min(z for _, _, z in places),
+        "moves": len(places),
+        "x": [min(x for x, _, _ in places), max(x for x, _, _ in places)],
+        "y": [min(y for _, y, _ in places), max(y for _, y, _ in places)],
         "tool": float(cut.ToolController.Tool.Diameter),
         "moved": [not o.Placement.isIdentity() for o in job.Model.Group],
         "valid": cut.isValid(),
     }
+
+
+def travelled(commands):
+    """Where the tool goes while it cuts, points along arcs too."""
+    at = (0.0, 0.0, 0.0)
+    for command in commands:
+        p = command.Parameters
+        end = tuple(p.get(name, was) for name, was in zip("XYZ", at, strict=True))
+        if command.Name in ("G2", "G3"):
+            yield from arc(at, end, (p.get("I", 0.0), p.get("J", 0.0)), command.Name == "G3")
+        if command.Name in ("G1", "G2", "G3"):
+            yield end
+        at = end
+
+
+def arc(start, end, to_centre, left):
+    centre = start[0] + to_centre[0], start[1] + to_centre[1]
+    radius = math.hypot(*to_centre)
+    a, b = (math.atan2(p[1] - centre[1], p[0] - centre[0]) for p in (start, end))
+    turn = ((b - a) if left else (a - b)) % (2 * math.pi)
+    for i in range(1, 90):
+        angle = a + (turn if left else -turn) * i / 90
+        yield (
+            centre[0] + radius * math.cos(angle),
+            centre[1] + radius * math.sin(angle),
+            start[2] + (end[2] - start[2]) * i / 90,
+        )
 
 
 def told():

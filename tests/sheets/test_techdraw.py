@@ -50,7 +50,8 @@ def test_every_dimension_reads_what_the_drawing_says(document, paper):
     drawing = drawing_of(sample(), paper)
     page = add_page(document, drawing)
     assert page.Name == PAGE
-    assert len(page.Views) == 4 + len(raw_values(document))
+    # Four views with their titles, the notes, and the dimensions.
+    assert len(page.Views) == 4 + 4 + 1 + len(raw_values(document))
     agrees(document, drawing)
 
 

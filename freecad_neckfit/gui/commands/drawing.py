@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from ...sheets.techdraw import PAGE
 from ..status import say_for_a_while
 from ..translate import tr
 from .chosen import has_joint, joint_of
@@ -13,7 +14,17 @@ from .macro import call
 
 def _run(document: Any, selection: Selection) -> None:
     call("gui.shop", "draw_page", joint_of(document, selection))
-    say_for_a_while(tr("The drawing's page is in the tree; double-click it there to see it."))
+    if not open_page(document):
+        say_for_a_while(tr("The drawing's page is in the tree; double-click it there to see it."))
+
+
+def open_page(document: Any) -> bool:
+    """Show the drawing's page in a window of its own; False where FreeCAD shows none."""
+    page = document.getObject(PAGE)
+    shown = page.ViewObject if page is not None else None
+    if shown is None or not hasattr(shown, "doubleClicked"):
+        return False
+    return bool(shown.doubleClicked())
 
 
 COMMAND = Command(

@@ -36,7 +36,9 @@ def margin(check: Check, case: Case, *, value: Array) -> Array:
         room = under
     if high is not None:
         room = np.minimum(room, np.asarray(high, dtype=float) - value)
-    return np.broadcast_to(room, np.broadcast_shapes(np.shape(room), value.shape))
+    if np.ndim(room) >= value.ndim:
+        return room
+    return np.broadcast_to(room, value.shape)  # where only the value has an axis of jobs
 
 
 @dataclass(frozen=True)

@@ -21,10 +21,17 @@ def along(value: Array) -> FloatArray:
 def pick(mask: Array, yes: Array, no: Array) -> Array:
     """``np.where`` without a branch: four times as fast for many jobs that follow no order.
 
-    ``mask`` holds booleans, ``yes`` and ``no`` floats [any unit]; all broadcast.
+    ``mask`` holds booleans, ``yes`` and ``no`` floats [any unit]; all broadcast. What is returned
+    may be one of these arrays itself: it is not to be written into.
     """
-    one, other = (np.asarray(a, dtype=float).view(np.int64) for a in (yes, no))
-    bits = np.negative(np.asarray(mask).view(np.int8)).astype(np.int64)  # all set where true
+    mask, yes, no = np.asarray(mask), np.asarray(yes, dtype=float), np.asarray(no, dtype=float)
+    if mask.ndim and {yes.shape, no.shape} <= {mask.shape, ()}:  # often all are picked alike
+        if no.ndim and not mask.any():
+            return no
+        if yes.ndim and mask.all():
+            return yes
+    one, other = yes.view(np.int64), no.view(np.int64)
+    bits = np.negative(mask.view(np.int8)).astype(np.int64)  # all set where true
     return np.asarray(((one ^ other) & bits) ^ other).view(float)[()]
 
 

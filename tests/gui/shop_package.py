@@ -87,7 +87,6 @@ def page_seen(document, joint):
     document.recompute()
     FreeCADGui.runCommand("NeckFit_Drawing")
     seen["depth after edit"] = raw_values(document)["pocket.depth"]
-    page = document.getObject(PAGE)
     pump(1500)
     picture()
     count = len(document.Objects)

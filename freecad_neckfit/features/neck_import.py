@@ -149,9 +149,7 @@ def patches_of(part: Part3D) -> Patches:
     """
     from ..solids.recognise.neck import from_part
 
-    if part.mesh is not None:
-        return from_part.from_mesh(part.mesh)
-    return from_part.from_solids(part.solids)[0]
+    return from_part.patches_of(part)[0]
 
 
 def _add(document: Any, read: NeckRead) -> Any:

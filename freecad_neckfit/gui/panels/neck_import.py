@@ -68,7 +68,10 @@ class ImportPanel:
         if session.read is not None:
             motion = motion @ session.read.found.frame
         self.scene = NeckScene(document, _view_of(document), session.patches, motion)
-        self._mouse = NeckMouse(self.scene, on_hover=self._hovered, on_click=self._clicked)
+        self._mouse = NeckMouse(
+            self.scene, is_wanted=self.form.pick.isChecked,
+            on_hover=self.scene.put_under, on_click=self._clicked,
+        )  # fmt: skip
         self._closing = CloseWatch(document, self._document_closed)
         self._is_over = False
         self.form.destroyed.connect(self._end)  # whoever closes it without OK or Cancel
@@ -203,13 +206,9 @@ class ImportPanel:
         self.scene.put_under(None)
         self._tell()
 
-    def _hovered(self, patch: int | None) -> None:
-        if self.form.pick.isChecked():
-            self.scene.put_under(patch)
-
     def _clicked(self, patch: int, more: bool) -> None:
         row = self.form.row
-        if not self.form.pick.isChecked() or row is None:
+        if row is None:
             return
         if not more:
             self.form.stop_picking()

@@ -16,17 +16,20 @@ STILL = 4
 class NeckMouse:
     """Tells ``on_hover`` the patch under the mouse (or None), ``on_click`` the one clicked.
 
-    The second argument of ``on_click`` says whether Ctrl was held. ``stop`` ends it.
+    Only while ``is_wanted`` says so. The second argument of ``on_click`` says whether Ctrl was
+    held. ``stop`` ends it.
     """
 
     def __init__(
         self,
         scene: NeckScene,
         *,
+        is_wanted: Callable[[], bool],
         on_hover: Callable[[int | None], None],
         on_click: Callable[[int, bool], None],
     ) -> None:
-        self._scene, self._on_hover, self._on_click = scene, on_hover, on_click
+        self._scene, self._is_wanted = scene, is_wanted
+        self._on_hover, self._on_click = on_hover, on_click
         self._pressed: tuple[float, float] | None = None
         kinds = (
             (coin.SoLocation2Event.getClassTypeId(), self._moved),
@@ -41,7 +44,7 @@ class NeckMouse:
         self._kept = []
 
     def _moved(self, node: Any) -> None:
-        if self._pressed is None:
+        if self._pressed is None and self._is_wanted():
             self._on_hover(self._scene.hit_at(_pixel(node.getEvent())))
 
     def _button(self, node: Any) -> None:
@@ -55,7 +58,7 @@ class NeckMouse:
         pressed, self._pressed = self._pressed, None
         if pressed is None or max(abs(a - b) for a, b in zip(at, pressed, strict=True)) > STILL:
             return
-        patch = self._scene.hit_at(at)
+        patch = self._scene.hit_at(at) if self._is_wanted() else None
         if patch is not None:
             self._on_click(patch, bool(event.wasCtrlDown()))
 

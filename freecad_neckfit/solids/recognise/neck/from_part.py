@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ....job.arrays import FloatArray
+from ...read.part import Part3D
 from .patches import Patches
 
 CHORD = 0.1
@@ -22,6 +23,20 @@ FLAT = np.cos(np.radians(0.1))
 """Facets that meet at less than this lie in one plane."""
 LARGER = 5.0
 """A true plane in a mesh is so many times larger than the facets it passes into smoothly."""
+
+
+_last: list[tuple[Part3D, Patches, list[Any]]] = []
+"""What was triangulated last: faces are picked and recognised anew on one part many times."""
+
+
+def patches_of(part: Part3D) -> tuple[Patches, list[Any]]:
+    """Patches of a part, and the kernel's face of each, in the same order; no faces of a mesh."""
+    if not _last or _last[0][0] is not part:
+        found = (
+            (from_mesh(part.mesh), []) if part.mesh is not None else from_solids(part.solids)
+        )  # fmt: skip
+        _last[:] = [(part, *found)]
+    return _last[0][1:]
 
 
 def from_solids(solids: Sequence[Any]) -> tuple[Patches, list[Any]]:

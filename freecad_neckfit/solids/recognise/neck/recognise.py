@@ -45,7 +45,7 @@ def recognise_neck(
     ``spread``: the outer strings' distance at nut and bridge [mm], for fanned frets.
     Raises BadInput in one sentence where the part is no neck, or lacks what a neck must have.
     """
-    patches, faces = _patches_of(part)
+    patches, faces = from_part.patches_of(part)
     picked = _checked(picks or {}, len(patches), part.name)
     found = Findings()
     rough = first_look(patches, part.name, top=picked.get("fretboard top"),
@@ -91,12 +91,6 @@ def recognise_neck(
     )  # fmt: skip
 
 
-def _patches_of(part: Part3D) -> tuple[Patches, list[Any]]:
-    if part.mesh is not None:
-        return from_part.from_mesh(part.mesh), []
-    return from_part.from_solids(part.solids)
-
-
 def _checked(
     picks: Mapping[str, Sequence[int]], count: int, name: str
 ) -> dict[str, tuple[int, ...]]:
@@ -111,9 +105,11 @@ def _checked(
 def _heights(p: Patches, faces: Sequence[Any], board: Board, frame: Frame) -> Heights:
     """How high crowns stand at y = 0: of true surfaces exactly, of a mesh by its facets."""
 
+    up = standing(p, board)
+
     def height(start: float, end: float) -> float:
         crown = [
-            i for i in standing(p, board)
+            i for i in up
             if p.low[i, 0] < end and p.high[i, 0] > start and p.low[i, 1] < 0 < p.high[i, 1]
         ]  # fmt: skip
         cut = slice_at(p.triangles_of(crown), y=0.0)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import unicodedata
+from functools import lru_cache
 
 CAPITALS = 0.718
 """Height of capitals in font sizes."""
@@ -61,6 +62,7 @@ def printable(text: str) -> str:
     return encoded(text).decode("cp1252")
 
 
+@lru_cache(maxsize=4096)
 def encoded(text: str) -> bytes:
     """The printable text as bytes of code page 1252."""
     out = bytearray()

@@ -82,6 +82,8 @@ def _side_view(sheet: Sheet) -> None:
     sheet.line([*shaft, (NUT, GLUE)], width=1.5, colour=LINES[0])
     sheet.line([(NUT, TOP), (BOARD, TOP), (BOARD, GLUE), (NUT, GLUE), (NUT, TOP)], width=1.5,
                colour=LINES[0])  # fmt: skip
+    # The level of the heel's bottom, carried out to the arrow under the overhang.
+    sheet.line([(END + 2, FLOOR), (608, FLOOR)], colour=FAINT, dash="4 3")
     for x in (TWELVE, 470 - 30, 610):
         sheet.line([(x, TOP), (x, TOP - 5)], width=3, colour=LINES[0])
     sheet.line([(NUT, TOP), (NUT, TOP - 9)], width=4, colour=LINES[0])

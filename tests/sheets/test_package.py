@@ -12,12 +12,13 @@ import FreeCAD
 import Part
 
 from freecad_neckfit.job.errors import BadInput
+from freecad_neckfit.job.quantity import Units
 from freecad_neckfit.sheets import package as package_module
 from freecad_neckfit.sheets.joint import Misprint
-from freecad_neckfit.sheets.model import POCKET, WORK_ZERO, shop_parts, volumes
+from freecad_neckfit.sheets.model import POCKET, WORK_ZERO, shop_parts, volumes, write_step
 from freecad_neckfit.sheets.package import CONTENTS, FILES, Wish, write_package
 from freecad_neckfit.sheets.paper import Title
-from tests.sheets.shop import SAMPLE, joint_of, sample
+from tests.sheets.shop import NAMES, SAMPLE, joint_of, round_of_joints, sample
 
 pytestmark = pytest.mark.freecad
 DIGESTS = Path(__file__).parent / "digests.txt"
@@ -162,3 +163,25 @@ def test_the_command_refuses_a_bit_with_one_sentence(tmp_path):
     assert done.returncode == 2
     assert "largest that works is 6.40 mm" in done.stderr
     assert not (tmp_path / "p").exists()
+
+
+@pytest.mark.parametrize("name", [n for n in NAMES if n not in ("sample", "does not fit")])
+def test_a_round_of_joints_goes_through_without_care(name, tmp_path):
+    units = list(Units)[NAMES.index(name) % 2]
+    joint = round_of_joints(name, units)
+    write_package(joint, tmp_path / "p", wish=Wish())
+    said = (tmp_path / "p" / CONTENTS).read_text()
+    assert ("tilted by 2.40 degrees" in said) == (name == "angled")
+    assert f"units     {'mm' if units is Units.MM else 'inch'}" in said
+    step = Part.read(str(tmp_path / "p" / "model.step"))
+    built = sum(volumes(shop_parts(joint)).values())
+    assert sum(s.Volume for s in step.Solids) == pytest.approx(built, rel=1e-6)
+
+
+def test_an_imported_necks_binding_goes_to_the_shop_too(tmp_path):
+    joint = round_of_joints("imported neck, bound")
+    assert {"binding_treble", "binding_bass"} <= set(shop_parts(joint).parts)
+    write_step(joint, tmp_path / "m.step")
+    text = (tmp_path / "m.step").read_text()
+    names = set(re.findall(r"PRODUCT\('([^']*)'", text))
+    assert {"binding_treble", "binding_bass", "fretboard", "heel"} <= names

@@ -2,6 +2,7 @@
 
 from types import SimpleNamespace
 
+import numpy as np
 import pytest
 
 Part = pytest.importorskip("Part")
@@ -12,7 +13,7 @@ from freecad_neckfit.solids import measure  # noqa: E402
 
 pytestmark = pytest.mark.freecad
 
-SCALE, HEEL, FLOOR, CREST = 600.0, 400.0, -16.0, 10.0
+SCALE, HEEL, FLOOR, CREST, RADIUS = 600.0, 400.0, -16.0, 10.0, 250.0
 
 
 def box(x, y, z):
@@ -144,6 +145,35 @@ def test_overhang_and_pickup_meet_in_height_or_along():
     parts["pickup_neck"] = box((15, 50), (-40, 40), (-5, 1.5))
     under = measured("overhang_pickup", parts, **{"pickup_neck.mount": "top"})
     assert under.value == pytest.approx(1.2, abs=1e-6)
+
+
+def bent(x, section):
+    """A fret of the given section (x, height over its foot), bent about the neck's length."""
+    axis, first = Vector(x, 0, CREST - RADIUS), np.arcsin(30.0 / RADIUS)
+    out = Vector(0, -np.sin(first), np.cos(first))
+    corners = [axis + Vector(a, 0, 0) + out * (RADIUS - 1 + up) for a, up in section]
+    face = Part.Face(Part.makePolygon([*corners, corners[0]]))
+    return face.revolve(axis, Vector(-1, 0, 0), 2 * np.degrees(first))
+
+
+def with_frets(make):
+    return joint() | {"frets": Part.Compound([make(place(n)) for n in range(1, 21)])}
+
+
+def test_bent_gables_are_read_on_their_crests():
+    values = complete(STATED)
+    parts = with_frets(lambda x: bent(x, [(-1, 0), (1, 0), (0, 1)]))
+    found = measure.Context(parts, values).strings
+    share = (found.x - found.x_nut[:, None]) / (found.x_saddle - found.x_nut)[:, None]
+    y = found.y_nut[:, None] + (found.y_saddle - found.y_nut)[:, None] * share
+    assert found.x[0] == pytest.approx([place(n) for n in range(1, 21)], abs=1e-7)
+    assert found.z == pytest.approx(CREST - RADIUS + np.sqrt(RADIUS**2 - y**2) - FLOOR, abs=1e-7)
+
+
+def test_a_bent_fret_that_is_flat_on_top_has_no_crest():
+    bar = measured("string_open", with_frets(lambda x: bent(x, [(-1, 0), (1, 0), (1, 1), (-1, 1)])))
+    assert not bar.known
+    assert "flat on top" in bar.because
 
 
 def test_a_missing_crown_is_unknown():

@@ -119,6 +119,12 @@ def _is_straight_across(surface: Any) -> bool:
     return kind in ("Plane", "SurfaceOfExtrusion")
 
 
+def _is_bent_flat(solid: Any, edge: Any) -> bool:
+    """Whether an edge bounds a face that is as high all across the fret: a cylinder."""
+    bent = (f for f in solid.Faces if type(f.Surface).__name__ == "Cylinder")
+    return any(edge.isSame(other) for face in bent for other in face.Edges)
+
+
 @dataclass(frozen=True)
 class Ridge:
     """The highest line of a fret: an edge of its solid, in the neck frame.
@@ -134,7 +140,8 @@ class Ridge:
     def read(cls, context: Context, solid: Any) -> Ridge:
         """Find the edge whose middle lies highest among those along the fret.
 
-        Raises NotFound where the fret is not straight-sided: then no edge is its crest.
+        Raises NotFound where the fret is not straight-sided, or flat on top with a bend about the
+        neck's length: then no edge is its crest.
         """
         frame = context.frame
         if not all(_is_straight_across(f.Surface) for f in solid.Faces):
@@ -152,6 +159,8 @@ class Ridge:
         if best is None:
             raise NotFound("a fret has no edge along it")
         edge = best[1]
+        if _is_bent_flat(solid, edge):
+            raise NotFound("a fret is flat on top, so that its crest is no edge")
 
         o, a, u = (tuple(map(float, w)) for w in (frame.origin, frame.along, frame.up))
 

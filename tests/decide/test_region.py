@@ -109,6 +109,33 @@ def test_holds_agrees_with_the_functions_at_random_points():
     assert clear.mean() > 0.99
 
 
+def test_functions_that_say_the_same_bound_it_as_one():
+    # Equal, and equal along the border but steeper; the last is 0 everywhere and bounds nothing.
+    found = region(
+        lambda x, y: 0 * x,
+        lambda x, y: 0.61 - 0.37 * x - y,
+        lambda x, y: 1 * (0.61 - y - 0.37 * x),
+        lambda x, y: 3 * (0.61 - 0.37 * x - y),
+        lambda x, y: y - 0.1,
+    )
+    lines = [(border.row, len(border.points)) for border in found.borders if border.row >= 0]
+    assert sorted(row for row, _ in lines) == [1, 4]
+    assert area(found) == pytest.approx(0.51 - 0.37 / 2, abs=1e-12)
+
+
+def test_a_thin_strip_of_functions_that_say_the_same_is_whole():
+    def low(x, y):
+        return y + x - 0.9371
+
+    def high(x, y):
+        return 1e-5 - low(x, y)
+
+    found = region(low, lambda x, y: low(x, y) * (1 + 1e-12), high, lambda x, y: 2 * high(x, y))
+    x = np.linspace(0.0, 0.937, 20001)
+    assert found.holds(x, 0.9371 + 5e-6 - x).all()
+    assert {border.row for border in found.borders if border.row >= 0} == {0, 2}
+
+
 def test_a_point_on_a_seam_between_pieces_belongs_to_the_region():
     found = region(
         lambda x, y: y - 0.13 * x - 0.1 + 1e-4,

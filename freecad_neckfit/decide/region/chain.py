@@ -19,6 +19,9 @@ def chain(stretches: list[tuple[FloatArray, FloatArray]], *, size: FloatArray) -
 
     All run the same way round their region, so each end finds the next start.
     """
+    # What begins and ends in one point would stand there by itself, beside the line through it.
+    long = [s for s in stretches if _key(s[0], size) != _key(s[1], size)]
+    stretches = long or stretches
     starts: dict[Key, list[int]] = defaultdict(list)
     ends: dict[Key, int] = defaultdict(int)
     for n, (start, end) in enumerate(stretches):

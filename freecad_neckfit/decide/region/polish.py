@@ -15,6 +15,8 @@ Values = Callable[[FloatArray, NDArray[np.int64]], FloatArray]
 
 CLOSE = 1e-10
 MOST_STEPS = 60
+PARALLEL = 1e-6
+"""Gradients that differ by less of their length count as parallel."""
 BEYOND = 1.0
 """What stands for a demand that does not apply: any value above 0."""
 
@@ -73,16 +75,20 @@ class Crossings:
     reach: FloatArray
 
     def solve(self, values: Values) -> FloatArray:
-        """The crossings by Broyden's rule; a point that finds none stays at its start."""
+        """The crossings by Broyden's rule; a point that finds none stays at its start.
+
+        Where both run along each other (one demand says what the other says) every point of both
+        is a crossing: the nearest to the start.
+        """
         points, slopes = self.start.copy(), self.slopes.copy()
-        open_ = np.flatnonzero(np.abs(np.linalg.det(slopes)) > 1e-12)
+        open_ = np.arange(len(points))
         f = self._both(values, points, open_)
         for _ in range(MOST_STEPS // 3):
             keep = np.abs(f).max(axis=1) > CLOSE if len(f) else np.zeros(0, dtype=bool)
             open_, f = open_[keep], f[keep]
             if not open_.size:
                 break
-            step = -np.linalg.solve(slopes[open_], f[..., None])[..., 0]
+            step = -(np.linalg.pinv(slopes[open_], rcond=PARALLEL) @ f[..., None])[..., 0]
             low, high = (self.start[open_] + s * self.reach[open_, None] for s in (-1, 1))
             step = np.clip(points[open_] + step, low, high) - points[open_]
             points[open_] += step

@@ -12,6 +12,10 @@ from .cells import START, refine
 from .chain import chain
 from .maker import INNER, Maker, Margins
 
+TIED = 1e-8
+"""Functions that differ by less along a side are 0 there together."""
+BESIDE = 1e-3
+"""So far [mm, degrees] beyond a side a function that is 0 along it must be below 0."""
 SEAM = 1e-9
 """Polygons reach so far [mm, degrees] over their sides when points are asked for."""
 
@@ -66,8 +70,10 @@ class Region:
 
 def _in_convex(polygon: FloatArray, x: FloatArray, y: FloatArray) -> NDArray[np.bool_]:
     after = np.roll(polygon, -1, axis=0)
-    run, rise = (after - polygon).T
-    turn = run[:, None] * (y - polygon[:, 1:]) - rise[:, None] * (x - polygon[:, :1])
+    # Of corners that fall together rounding alone would say on which side a point lies.
+    sides = np.hypot(*(after - polygon).T) > SEAM
+    corner, (run, rise) = polygon[sides], (after - polygon)[sides].T
+    turn = run[:, None] * (y - corner[:, 1:]) - rise[:, None] * (x - corner[:, :1])
     # A point on the seam of two polygons must not fall between both by rounding.
     seam = SEAM * np.hypot(run, rise)[:, None]
     return np.asarray(np.all(turn >= -seam, axis=0) | np.all(turn <= seam, axis=0))
@@ -91,6 +97,7 @@ def find_region(margins: Margins, *, x: tuple[float, float], y: tuple[float, flo
     for piece in cells.pieces:
         maker.add_piece(piece)
     polygons, labels = maker.polygons()
+    labels = _agreed(polygons, labels, margins)
     steps = np.linspace(0, 1, 2 * START + 1)
     return Region(
         polygons=tuple(polygons),
@@ -99,6 +106,45 @@ def find_region(margins: Margins, *, x: tuple[float, float], y: tuple[float, flo
         lattice=(low[0] + steps * size[0], low[1] + steps * size[1]),
         values=_on_lattice(cells.values),
     )
+
+
+def _agreed(
+    polygons: list[FloatArray], labels: list[tuple[int, ...]], margins: Margins
+) -> list[tuple[int, ...]]:
+    """The labels, where several functions are 0 along one side all with the first of them.
+
+    Rounding would else name now one and now the other along the same border.
+    """
+    sides = [(n, k) for n, named in enumerate(labels) for k, row in enumerate(named) if row >= 0]
+    if not sides:
+        return labels
+    first = np.array([polygons[n][k] for n, k in sides])
+    last = np.array([polygons[n][(k + 1) % len(polygons[n])] for n, k in sides])
+    inward = np.array([polygons[n].mean(axis=0) for n, _ in sides]) - first
+    middle = (first + last) / 2
+    points = np.concatenate(
+        [first, middle, last, middle - BESIDE * _square_to(last - first, inward)]
+    )
+    rows, which = np.unique([labels[n][k] for n, k in sides], return_inverse=True)
+    values = margins(points[:, 0], points[:, 1], rows.tolist()).reshape(-1, 4, len(sides))
+    own = values[which.ravel(), :, np.arange(len(sides))].T
+    # The middle of a bent side lies off its own border too. Beyond it both are below 0: one that
+    # is 0 everywhere bounds nothing.
+    tied = (np.abs(values[:, :3]) <= np.abs(own[:3]) + TIED).all(axis=1)
+    tied &= (values[:, 3] < 0.1 * own[3]) | (values[:, 3] == own[3])
+    found = [list(named) for named in labels]
+    for (n, k), row in zip(sides, np.argmax(tied, axis=0), strict=True):
+        found[n][k] = int(rows[row])
+    return [tuple(named) for named in found]
+
+
+def _square_to(run: FloatArray, inward: FloatArray) -> FloatArray:
+    """Unit vectors square to ``run``, to the side of ``inward``; 0 where there is no side."""
+    square = np.stack([-run[:, 1], run[:, 0]], axis=1)
+    length = np.hypot(run[:, 0], run[:, 1])[:, None]
+    turned = np.sign(np.einsum("ij,ij->i", square, inward))[:, None]
+    found: FloatArray = np.where(length > SEAM, turned * square / np.maximum(length, SEAM), 0.0)
+    return found
 
 
 def _on_lattice(nine: FloatArray) -> FloatArray:

@@ -35,8 +35,10 @@ def height_at(case: Case, *, x: Array, rise: Array) -> Array:
     No lower than the heel's full section (over its edge's chamfer), no higher than the glue line.
     """
     seated = case.seated
-    big_x = seated.x0 + x * seated.cos
-    z = (bare_top(case, x=big_x, y=0.0) + rise - seated.z0 - x * seated.sin) / seated.cos
+    z: Array = 0.0
+    for _ in range(1 if case["body.top"] == "flat" else 3):  # a leaning end meets the top aside
+        bare = bare_top(case, x=seated.body_x(x=x, z=z), y=0.0)
+        z = (bare + rise - seated.z0 - x * seated.sin) / seated.cos
     return within(z, case["neck.heel_edge"], case["neck.glue_line"])
 
 
@@ -105,9 +107,12 @@ def _end_room_at(case: Case, around: Outline, *, z: Array, level: bool, leaning:
     x, y = (heel.meet, heel.side(heel.meet)) if is_round else (heel.arc_x, heel.arc_y)
     slant = seated.cos
     if level:
-        glue = case["neck.glue_line"]
-        at_corner = within(z - x * seated.sin / seated.cos, case["neck.heel_edge"], glue)
-        z, level_there = np.where(z < glue, at_corner, z), z < glue
+        glue, cut = case["neck.glue_line"], z - x * seated.sin / seated.cos
+        level_there = z < glue
+        if case["body.top"] != "flat" and leaning:
+            cut = _cut_by_top(case, around, x=x, y=y, z=z, radius=0.0 if is_round else heel.radius)
+            level_there = cut < glue
+        z = np.where(level_there, within(cut, case["neck.heel_edge"], glue), glue)
         # An upright corner cut level looks longer along X, one cut square to itself shorter.
         slant = np.where(level_there, 1 / seated.cos, seated.cos)
     # Seen along its axis a leaning round wall is a circle, and lengths along X are shorter.
@@ -119,6 +124,20 @@ def _end_room_at(case: Case, around: Outline, *, z: Array, level: bool, leaning:
     away = distance(px, py)
     corner = (around.radius - away) * away / distance(px * lean, py)
     return np.minimum(apex, corner)
+
+
+def _cut_by_top(
+    case: Case, around: Outline, *, x: Array, y: Array, z: Array, radius: Array
+) -> Array:
+    """Neck height [mm] at (x, y) of the level that a bent top has beside the heel's corner.
+
+    It is the top's over the corner's point nearest to the round end, ``radius`` ahead of (x, y).
+    """
+    seated = case.seated
+    right = seated.body_x(x=x, z=z) - around.arc_x
+    share = radius / distance(right, y)
+    at = seated.body_x(x=x + share * right, z=z)
+    return (bare_top(case, x=at, y=y + share * y) - seated.z0 - x * seated.sin) / seated.cos
 
 
 def _off_wall(case: Case, *, x: Array, z: Array, leaning: bool) -> Array:

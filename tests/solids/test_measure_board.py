@@ -164,13 +164,27 @@ MENDED = {
         "neck.frets": 23}),
     "a screw's head close under a short rod": ("screw_rod", "screws.rod", {
         "pocket.depth": 30.0, "pocket.angle": 2.6, "neck.rod_end": 104.7,
-        "body.contour_depth": 7.8, "neck_plate.make": "ferrules", "screws.length": 40.0}),
+        "body.contour_depth": 7.8, "neck_plate.make": "ferrules", "screws.length": 40.0,
+        "body.thickness": 42.0, "screw.x": np.array([-58.0]), "screw.y": np.array([-19.0])}),
     "a plate whose openings leave nothing under the strings": ("plate_string", "strings.plate", {
         "plate.cover": "surround", "plate.under_overhang": False, "neck.overhang": 49.8,
         "neck.scale": 560.5, "neck.nut_to_heel": 462.9, "neck.scale_bass": 560.5,
         "pickup_neck.fitted": True, "pickup_neck.x": 30.0, "pickup_neck.mount": "top",
         "pickup_middle.fitted": True, "pickup_middle.mount": "top",
         "pickup_middle.length": 85.3}),
+    "a heel's side that ends where a plate's opening widens": ("plate_heel", "plate.heel", {
+        "plate.cover": "surround", "plate.under_overhang": False, "plate.clearance": 1.7,
+        "pocket.corner_radius": 5.77, "pocket.wall": "floor", "pocket.angle": 4.5,
+        "pocket.width_end": 58.3, "pocket.width_mouth": 57.4, "neck.heel_width_end": 57.97,
+        "neck.heel_width_mouth": 57.27, "neck.width_end": 57.53, "neck.glue_line": 19.67,
+        "neck.underside": 19.67, "neck.height": 26.0, "pocket.depth": 16.1,
+        "neck.heel_corner_radius": 3.4}),
+    "a corner under a dome before a round end": ("end_clearance", "end.clearance", {
+        "pocket.end_shape": "round", "pocket.end_radius": 34.5, "pocket.angle": -5.0,
+        "pocket.depth": 18.7, "body.top": "domed", "body.dome_radius": 2938.0,
+        "neck.heel_corner_radius": 6.0, "seat.end_gap": 0.37}),
+    "a hand between the pocket and the plate": ("top_string", "strings.top", {
+        "plate.cover": "surround", "plate.clearance": 0.6, "strings.hand": 0.04}),
     "a wedge's foot on the fillet": ("floor_lift", "seat.fillet", {
         "shim.make": "wedge", "shim.wall": 1.4, "pocket.floor_fillet": 1.25,
         "finish.wall": 0.06, "pocket.width_end": 58.0, "pocket.width_mouth": 57.0}),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 import numpy as np
+from numpy.typing import NDArray
 
 from ...job.arrays import FloatArray
 from .context import Context
@@ -62,6 +63,16 @@ def _past_pickups(context: Context, line: Line) -> Line:
             if front - AROUND <= line.last <= back:
                 return replace(line, last=back)
     return line
+
+
+def over_opening(context: Context, x: FloatArray) -> NDArray[np.bool_]:
+    """(k,) whether the plate may be open for a pickup at each X [mm], about its middle."""
+    found = np.zeros(len(x), dtype=bool)
+    for role in ROLES:
+        if context.has(f"pickup_{role}"):
+            box = context.boxes(f"pickup_{role}")
+            found |= (x >= box[:, 0].min() - AROUND) & (x <= box[:, 3].max() + AROUND)
+    return found
 
 
 def pocket_lines(context: Context, *, sign: int) -> list[Line]:

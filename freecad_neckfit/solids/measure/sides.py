@@ -88,11 +88,11 @@ def _round_end(context: Context) -> Measured:
     faces = [f for f in context.body_faces.walls if _is_round(context, "body", f)]
     if not faces:
         return Measured.unknown("the pocket's end is neither straight nor an arc")
-    wall = context.facets("body", faces)
     surface = context.faces("body")[faces[0]].Surface
     end = heel_end(context)
-    top = float(wall.points[:, :, 2].max())
-    points = end.clipped(axis=2, at=top, above=False).points.reshape(-1, 3)
+    corners = end.points.reshape(-1, 3)
+    under_top = context.top_height(corners[:, :2]) - corners[:, 2]
+    points = end.cut(under_top.reshape(-1, 3)).points.reshape(-1, 3)
     if not len(points):
         return Measured.unknown("the heel's end does not stand within the pocket")
     room = room_in_cylinder(points, surface)

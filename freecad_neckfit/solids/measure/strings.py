@@ -5,7 +5,9 @@ from __future__ import annotations
 import numpy as np
 
 from ...job.arrays import FloatArray
+from .columns import highest
 from .context import Context
+from .cutout import over_opening
 from .failures import NotFound
 from .measured import Measured, place_at
 from .mount import finished_top
@@ -62,11 +64,15 @@ def top_string(context: Context) -> Measured:
 
 
 def _plate_under(context: Context, plan: FloatArray) -> FloatArray:
+    """(s,) height [mm] of the plate under points (s, 2); openings for pickups count as unbroken."""
     if not context.has("plate"):
         return np.full(len(plan), -np.inf)
     box = context.boxes("plate")
     low, high = box[:, :2].min(axis=0), box[:, 3:5].max(axis=0)
     inside = np.all((plan >= low) & (plan <= high), axis=1)
+    (x, y), (beyond, beside) = plan.min(axis=0), plan.max(axis=0)
+    top = context.near("plate", (float(x), float(beyond), float(y), float(beside)), sign=1)
+    inside &= np.isfinite(highest(top, plan)) | over_opening(context, plan[:, 0])
     return np.where(inside, height_on(context.faces("plate")[context.plate_face], plan), -np.inf)
 
 

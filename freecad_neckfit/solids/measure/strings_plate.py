@@ -7,7 +7,7 @@ from numpy.typing import NDArray
 
 from ...job.arrays import FloatArray
 from .context import Context
-from .cutout import AROUND, ROLES
+from .cutout import ROLES, over_opening
 from .facets import Facets
 from .measured import Measured
 from .mount import pickup_mount
@@ -59,13 +59,8 @@ def _on_openings(context: Context, end: float, start: FloatArray, stop: FloatArr
     """
     clear = not context.values["plate.under_overhang"]
     first = end + (float(context.values["plate.clearance"]) if clear else 0.0)
-    boxes = [context.boxes(f"pickup_{r}") for r in ROLES if context.has(f"pickup_{r}")]
     ends = np.concatenate([at_x(start[None], stop[None], x) for x in (first, float(stop[0]))])
-    opened = [
-        any(b[:, 0].min() - AROUND <= x <= b[:, 3].max() + AROUND for b in boxes)
-        for x in ends[:, 0]
-    ]
-    points = ends[np.array(opened) & _over(context.boxes("plate"), ends[:, :2])]
+    points = ends[over_opening(context, ends[:, 0]) & _over(context.boxes("plate"), ends[:, :2])]
     points[:, 2] = height_on(context.faces("plate")[context.plate_face], points[:, :2])
     return np.asarray(points)
 

@@ -82,3 +82,8 @@ def _described(raw: object) -> str:
     if isinstance(raw, dt.date | dt.time):
         return "a date or time"
     return "a value that is neither number nor text"
+
+
+def name_of(key: str) -> str:
+    """A parameter's key in plain words: ``neck.heel_length`` is the neck heel length."""
+    return key.replace(".", " ").replace("_", " ")

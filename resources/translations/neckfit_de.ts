@@ -5221,6 +5221,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>ein Bund hat runde Flanken, seine Krone ist daher keine Kante</translation>
   </message>
   <message>
+   <source>a fret is flat on top, so that its crest is no edge</source>
+   <translation>ein Bund ist oben flach, seine Krone ist daher keine Kante</translation>
+  </message>
+  <message>
    <source>a fret where the scale begins</source>
    <translation>ein Bund, wo die Mensur beginnt</translation>
   </message>

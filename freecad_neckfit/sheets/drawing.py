@@ -282,9 +282,16 @@ def page_of(drawing: Drawing) -> Page:
 
 def _warning(page: Page, joint: Joint, at: Spot) -> None:
     """A joint that does not fit says so on its own drawing."""
-    if joint.result.verdict is not Verdict.FITS:
-        words = f"NOT FOR THE SHOP: this joint {_VERDICTS[joint.result.verdict]}; see the report."
+    words = warning_of(joint)
+    if words:
         page.add(Words(at, words, 3.5, bold=True))
+
+
+def warning_of(joint: Joint) -> str:
+    """What the drawing of a joint that does not fit says; empty for one that does."""
+    if joint.result.verdict is Verdict.FITS:
+        return ""
+    return f"NOT FOR THE SHOP: this joint {_VERDICTS[joint.result.verdict]}; see the report."
 
 
 _VERDICTS = {Verdict.DOES_NOT_FIT: "does not fit", Verdict.UNSURE: "could not be decided"}

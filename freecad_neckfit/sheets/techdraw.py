@@ -10,10 +10,11 @@ from __future__ import annotations
 
 from typing import Any
 
-from .drawing import Drawing
+from .drawing import Drawing, warning_of
+from .helvetica import wrapped
 from .joint import Misprint
 from .paper import BLOCK_HEIGHT, WIDTH
-from .techdraw_layout import Layout, layout_of
+from .techdraw_layout import LETTERS, Layout, layout_of
 from .techdraw_sheet import sheet_file
 from .techdraw_view import PREFIX, ViewOnPage, is_shown
 from .techdraw_wait import Pump, event_pump, wait_until_drawn
@@ -110,10 +111,15 @@ def _fill(document: Any, page: Any, drawing: Drawing, pump: Pump) -> None:
 def _put_notes(document: Any, page: Any, drawing: Drawing) -> None:
     notes = document.addObject("TechDraw::DrawViewAnnotation", f"{PREFIX}notes")
     # The first names the unit of the figures, which on this page is FreeCAD's to choose.
-    notes.Label, notes.Text, notes.TextSize = "Notes", list(drawing.notes[1:]), 3.5
+    # Versions differ in how wide their letters run.
+    said = [wrapped(note, limit=WIDTH * 0.6, height=LETTERS) for note in drawing.notes[1:]]
+    warning = warning_of(drawing.joint)
+    lines = [*([warning] if warning else []), *(line for note in said for line in note)]
+    notes.Label, notes.Text, notes.TextSize = "Notes", lines, 3.5
     page.addView(notes)
     high = drawing.paper.high
-    notes.X, notes.Y = high[0] - WIDTH / 2, drawing.paper.low[1] + BLOCK_HEIGHT + 18
+    middle = drawing.paper.low[1] + BLOCK_HEIGHT + 3.2 * len(lines) + 2
+    notes.X, notes.Y = high[0] - WIDTH / 2, middle
 
 
 def _fill_title(template: Any, drawing: Drawing, layout: Layout) -> None:

@@ -24,9 +24,9 @@ WIDER = 1.35
 """How much longer than Helvetica's TechDraw's own letters may run."""
 LEADERS = 52.0
 """Room [mm] right of the pocket for the figures on leaders."""
-LEAST = 110.0
+LEAST = 116.0
 """What the section across takes of the width [mm]."""
-LONG = 42.0
+LONG = 50.0
 """Room [mm] beside the section across for the longest figures."""
 
 

@@ -8,12 +8,13 @@ from collections.abc import Iterator
 from itertools import pairwise
 from typing import Any
 
+import FreeCAD
 import Part
 from FreeCAD import Vector
 
 from ..job.errors import KernelFailure
 from ..job.quantity import Kind, Units
-from .dimension import Dimension, Placed, Pointed, Spot, Straight
+from .dimension import PLACES, Dimension, Placed, Pointed, Spot, Straight, shown
 from .drawing import Drawing
 from .helvetica import CAPITALS
 from .ink import Stroke
@@ -28,6 +29,12 @@ NEAR = 2e-3
 """How far [mm] TechDraw may place a vertex beside its point."""
 SHORT_NOTE = 8
 """Letters from which on a note is left out after limits."""
+SMALL = 0.15
+"""A length [mm] below which FreeCAD 1.1 may change to micrometres."""
+INCH_SCHEMES = (2, 3, 5, 7)
+"""FreeCAD's numbers of the unit schemes that show inches or feet."""
+LINE = 0.35
+"""Width of a view's lines [mm]."""
 STUB = 0.1
 """Length [mm of paper] of the short lines that give a point a vertex."""
 FONT = LETTERS / CAPITALS
@@ -62,6 +69,8 @@ class ViewOnPage:
         self.feature.Source = [lines]
         self.feature.Direction, self.feature.XDirection = Vector(0, 0, 1), Vector(1, 0, 0)
         self.feature.ScaleType, self.feature.Scale = "Custom", self.scale
+        if self.feature.ViewObject is not None:
+            self.feature.ViewObject.LineWidth = LINE
         self.document.recompute()
         wait_until_drawn(self.feature, pump)
         self.corners = _vertices(self.feature)
@@ -211,23 +220,39 @@ def _type_of(placed: Placed, a: Spot, b: Spot) -> str:
 
 def _words(size: Any, what: Dimension) -> None:
     """Prefix, decimals, limits and note; the figure itself stays TechDraw's own."""
+    units = _units()
+    places = 2 if what.kind is Kind.ANGLE else PLACES[units]
     count = f"{what.count}× " if what.count > 1 else ""
     prefix = what.prefix if what.prefix != "Ø" else "⌀"
-    figure = f"{count}{prefix}%.2f"
+    # TechDraw measures no sign: where parts run into each other it has to be said.
+    sign = "-" if what.value < 0 else ""
+    figure = f"{count}{prefix}{sign}%.{places}f"
+    if what.kind is Kind.LENGTH and abs(what.value) < SMALL:
+        # As words: FreeCAD 1.1 would print it in micrometres without saying so.
+        size.Arbitrary = True
+        figure = shown(what.value, kind=what.kind, units=units, places=places)
     if what.reference:
         figure = f"({figure})"
-    accept = what.text(Units.MM).partition("[")[2].partition("]")[0]
+    accept = what.text(units).partition("[")[2].partition("]")[0]
     # After limits short notes alone: TechDraw breaks no lines, and the view shows the rest.
     note = what.note if not accept or len(what.note) < SHORT_NOTE else ""
     size.FormatSpec = " ".join(bit for bit in (figure, accept and f"[{accept}]", note) if bit)
     if what.limits is None:
         return
-    low, high = what.limits
     size.EqualTolerance = False
-    size.OverTolerance, size.UnderTolerance = high, low
-    # As words: FreeCAD 1.1 would print small ones in micrometres.
-    size.ArbitraryTolerances = True
-    size.FormatSpecOverTolerance, size.FormatSpecUnderTolerance = f"{high:+.2f}", f"{low:+.2f}"
+    size.UnderTolerance, size.OverTolerance = what.limits
+    size.ArbitraryTolerances = True  # as words, for the same reason
+    low, high = (
+        ("+" if d >= 0 else "") + shown(d, kind=what.kind, units=units, places=places)
+        for d in what.limits
+    )
+    size.FormatSpecOverTolerance, size.FormatSpecUnderTolerance = high, low
+
+
+def _units() -> Units:
+    """What FreeCAD shows lengths in, which is what TechDraw prints."""
+    units = FreeCAD.ParamGet("User parameter:BaseApp/Preferences/Units")
+    return Units.INCH if units.GetInt("UserSchema", 0) in INCH_SCHEMES else Units.MM
 
 
 def _loops(region: Region) -> Iterator[Stroke]:

@@ -70,6 +70,8 @@ def package_seen(joint, document):
 
 def camera_now():
     """Where the camera is, where it looks and how much it sees; not its planes, which follow."""
+    import pivy.coin  # noqa: F401 (FreeCAD hands out cameras only once it is loaded)
+
     camera = FreeCADGui.ActiveDocument.ActiveView.getCameraNode()
     numbers = *camera.position.getValue(), *camera.orientation.getValue().getValue()
     return [round(number, 3) for number in (*numbers, camera.height.getValue())]

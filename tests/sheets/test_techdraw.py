@@ -1,3 +1,5 @@
+import math
+
 import pytest
 
 pytest.importorskip("FreeCAD")
@@ -16,9 +18,10 @@ from freecad_neckfit.sheets.techdraw import (
     raw_values,
     remove_page,
 )
+from freecad_neckfit.sheets.techdraw_layout import figures_at, layout_of
 from freecad_neckfit.sheets.techdraw_sheet import FIELDS, sheet_file, sheet_svg
 from tests.random_jobs import draw as draw_job
-from tests.sheets.shop import joint_of, sample
+from tests.sheets.shop import joint_of, round_of_joints, sample
 
 pytestmark = pytest.mark.freecad
 
@@ -122,3 +125,44 @@ def test_the_title_block_can_be_edited(document):
 @pytest.mark.parametrize("paper", [A3, ANSI_B], ids=lambda p: p.name)
 def test_the_sheets_file_is_what_this_room_draws(paper):
     assert sheet_file(paper).read_text(encoding="utf-8") == sheet_svg(paper)
+
+
+def figures(document):
+    return {o.Label2: o for o in document.Objects if o.Name.startswith(f"{PREFIX}size_")}
+
+
+def test_small_figures_are_printed_in_millimetres_on_every_freecad(document):
+    """FreeCAD 1.1 prints what is below 0.1 mm in micrometres, without naming them."""
+    joint = joint_of({**sample().job.stated, "pocket.width_end": 56.1, "pocket.width_mouth": 55.6})
+    add_page(document, drawing_of(joint))
+    found = figures(document)
+    assert raw_values(document)["side_treble"] == pytest.approx(0.05, abs=0.001)
+    assert found["side_treble"].Arbitrary
+    assert found["side_treble"].FormatSpec == "0.05 [0.05 to 0.25] treble"
+    assert not found["pocket.depth"].Arbitrary
+    assert found["pocket.depth"].FormatSpecOverTolerance == "+0.10"
+
+
+def test_interference_keeps_its_sign_and_warns(document):
+    add_page(document, drawing_of(sample("deeper pocket with plate")))
+    assert figures(document)["overhang_gap"].FormatSpec == "-%.2f [0.15 to 0.80]"
+    notes = document.getObject(f"{PREFIX}notes").Text
+    assert notes[0] == "NOT FOR THE SHOP: this joint does not fit; see the report."
+
+
+def test_no_two_figures_stand_in_one_place(document):
+    """Beside each other at least as far as one row, whatever letters a version uses."""
+    for name in ("sample", "bass", "left-handed", "round-ended", "angled"):
+        for paper in (A3, ANSI_B):
+            drawing = drawing_of(round_of_joints(name), paper)
+            layout = layout_of(drawing)
+            spots = []
+            for view in drawing.views:
+                stand = layout.stands[view.name]
+                for placed, (x, y) in figures_at(view, stand):
+                    spot = stand.origin[0] + x, stand.origin[1] + y
+                    assert paper.low[0] < spot[0] < paper.high[0], placed.what.key
+                    assert paper.low[1] < spot[1] < paper.high[1], placed.what.key
+                    spots.append(spot)
+            apart = [math.dist(a, b) for i, a in enumerate(spots) for b in spots[:i]]
+            assert min(apart) > 5.0

@@ -39,10 +39,16 @@ def findings(joint):
     return {f["id"]: f for f in findings_of(check(joint))}
 
 
+OF_FREECAD = ("Shape", "ShapeMaterial", "_ElementMapVersion")
+"""Properties that have no text to compare, or that FreeCAD keeps for itself."""
+
+
 def held(document):
     return {
-        o.Name: {p: str(getattr(o, p)) for p in o.PropertiesList if p != "Shape"}
+        f"{o.Name}.{p}": str(getattr(o, p))
         for o in document.Objects
+        for p in o.PropertiesList
+        if p not in OF_FREECAD
     }
 
 

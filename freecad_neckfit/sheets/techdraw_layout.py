@@ -198,7 +198,7 @@ def _overhang(view: View, scale: float) -> Iterator[tuple[Placed, Spot]]:
         elif p.what.key == "overhang_gap":
             yield p, (right + CLEAR, middle[1] + 26)
         elif p.what.key == "plate.thickness":
-            yield p, (right + CLEAR + ROW, middle[1] - 24)
+            yield p, (right + CLEAR + ROW, middle[1] - 28)
         else:
             yield p, (middle[0] + 26, low - CLEAR)
 

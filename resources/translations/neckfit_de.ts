@@ -3069,6 +3069,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>95 % Vertrauensbereich {} bis {}; {} Verbindungen gezogen</translation>
   </message>
   <message>
+   <source>; its unit is suspicious too: divided by 25.4 it measures {}, round numbers of millimetres</source>
+   <translation>; auch seine Einheit ist verdächtig: geteilt durch 25.4 misst er {}, runde Millimeter</translation>
+  </message>
+  <message>
    <source>A coordinate system that is the frame.</source>
    <translation>Ein Koordinatensystem, das der Bezug ist.</translation>
   </message>
@@ -3889,6 +3893,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Keine erlaubte Änderung hilft ab.</translation>
   </message>
   <message>
+   <source>No cutaway runs beside the pocket on the {} side.</source>
+   <translation>Auf dieser Seite ({}) läuft kein Cutaway neben der Tasche.</translation>
+  </message>
+  <message>
    <source>No dimension of this joint has limits; let one vary first.</source>
    <translation>Kein Maß dieser Verbindung hat Grenzen; zuerst eines streuen lassen.</translation>
   </message>
@@ -4593,6 +4601,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Die Datei zeigt es nicht: der Wert der Verbindung gilt, wenn kein anderer eingetippt wird.</translation>
   </message>
   <message>
+   <source>The fillet along the pocket's floor is no round of one radius; state it.</source>
+   <translation>Die Kehle am Boden der Tasche ist keine Rundung mit einem Radius; ihn angeben.</translation>
+  </message>
+  <message>
    <source>The flat top, or the carved one whose back is flat.</source>
    <translation>Die ebene Decke, oder die gewölbte, deren Rückseite eben ist.</translation>
   </message>
@@ -4627,6 +4639,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>The hardware of this joint.</source>
    <translation>Die Beschläge dieser Verbindung.</translation>
+  </message>
+  <message>
+   <source>The heel contour is not straight: it strays by {} mm.</source>
+   <translation>Der Halsübergang ist nicht gerade: er weicht um {} mm ab.</translation>
   </message>
   <message>
    <source>The heel jams in damp months or comes loose in dry ones.</source>
@@ -4781,8 +4797,16 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Der Boden der Tasche, als Geometrie.</translation>
   </message>
   <message>
+   <source>The pocket's middle line lies {} mm off the frame's X axis at most.</source>
+   <translation>Die Mittellinie der Tasche liegt höchstens {} mm neben der X-Achse des Koordinatensystems.</translation>
+  </message>
+  <message>
    <source>The pocket's side wall at {} leans by {}°, and only upright side walls can be stated; make it upright, or state the pocket's values.</source>
    <translation>Die Seitenwand der Tasche bei {} neigt sich um {}°, und nur senkrechte Seitenwände lassen sich angeben; sie senkrecht machen, oder die Werte der Tasche angeben.</translation>
+  </message>
+  <message>
+   <source>The pocket's {} have radii from {} to {} mm.</source>
+   <translation>Die Tasche ({}) hat Radien von {} bis {} mm.</translation>
   </message>
   <message>
    <source>The rod can be adjusted only with the neck taken off.</source>
@@ -5213,6 +5237,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>ein Schaubild enthält &lt;{}&gt;, was kein Papierblatt zeigen kann</translation>
   </message>
   <message>
+   <source>a file without an ending</source>
+   <translation>eine Datei ohne Endung</translation>
+  </message>
+  <message>
    <source>a fret has no edge along it</source>
    <translation>ein Bund hat keine Kante in Längsrichtung</translation>
   </message>
@@ -5249,6 +5277,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>ein Makro kann dies nicht enthalten: {}</translation>
   </message>
   <message>
+   <source>a mesh was inside out and was turned right side out</source>
+   <translation>ein Netz war nach innen gekehrt und wurde umgestülpt</translation>
+  </message>
+  <message>
    <source>a number is no {}</source>
    <translation>eine Zahl ist hier falsch: {}</translation>
   </message>
@@ -5267,6 +5299,14 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>a round pocket has no corners: see the end clearance</source>
    <translation>eine runde Tasche hat keine Ecken: siehe das Stirnspiel</translation>
+  </message>
+  <message>
+   <source>a solid that is in the file twice was taken once</source>
+   <translation>ein Volumenkörper, der zweimal in der Datei steht, wurde einmal genommen</translation>
+  </message>
+  <message>
+   <source>a solid was inside out and was turned right side out</source>
+   <translation>ein Volumenkörper war nach innen gekehrt und wurde umgestülpt</translation>
   </message>
   <message>
    <source>a text is no {}</source>
@@ -5745,6 +5785,14 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Kompensation jeder Saite, Diskant zuerst</translation>
   </message>
   <message>
+   <source>cone</source>
+   <translation>Kegel</translation>
+  </message>
+  <message>
+   <source>cone of circles square to the centreline</source>
+   <translation>Kegel aus Kreisen rechtwinklig zur Mittellinie</translation>
+  </message>
+  <message>
    <source>corners of the outline as [X, Y] pairs in the body frame</source>
    <translation>Ecken des Umrisses als Paare [X, Y] im Koordinatensystem des Korpus</translation>
   </message>
@@ -5795,6 +5843,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>cut-out beyond the pocket's edge, all round</source>
    <translation>Ausschnitt über den Rand der Tasche hinaus, ringsum</translation>
+  </message>
+  <message>
+   <source>cylinder</source>
+   <translation>Zylinder</translation>
   </message>
   <message>
    <source>dampest month indoors</source>
@@ -5969,6 +6021,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Fehlschläge innerhalb der Grenzen</translation>
   </message>
   <message>
+   <source>falls</source>
+   <translation>fällt</translation>
+  </message>
+  <message>
    <source>ferrules</source>
    <translation>Hülsen</translation>
   </message>
@@ -6071,6 +6127,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>floor</source>
    <translation>Boden</translation>
+  </message>
+  <message>
+   <source>floor fillets</source>
+   <translation>Bodenkehlen</translation>
   </message>
   <message>
    <source>for information</source>
@@ -6297,6 +6357,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Ecken des Halsfußes in den Ecken der Tasche</translation>
   </message>
   <message>
+   <source>heel end</source>
+   <translation>Ende des Halsfußes</translation>
+  </message>
+  <message>
    <source>heel end to the end of the truss-rod channel</source>
    <translation>Ende des Halsfußes bis zum Ende des Halsstabkanals</translation>
   </message>
@@ -6307,6 +6371,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>heel held off by the floor's fillet</source>
    <translation>Halsfuß durch die Kehle des Bodens abgehalten</translation>
+  </message>
+  <message>
+   <source>heel sides</source>
+   <translation>Seiten des Halsfußes</translation>
   </message>
   <message>
    <source>heel width at the heel end (before its corners are rounded)</source>
@@ -6455,6 +6523,38 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>is too small a number to be told from zero</source>
    <translation>ist als Zahl zu klein, um sich von null zu unterscheiden</translation>
+  </message>
+  <message>
+   <source>its faces do not close: the shell is open along {} edges</source>
+   <translation>seine Flächen schließen nicht: die Hülle ist an {} Kanten offen</translation>
+  </message>
+  <message>
+   <source>its length reads {}: {}, so it was brought to {}</source>
+   <translation>seine Länge ergibt {}: {}, sie wurde daher auf {} gebracht</translation>
+  </message>
+  <message>
+   <source>its numbers are 1000 times too large</source>
+   <translation>seine Zahlen sind 1000-mal zu groß</translation>
+  </message>
+  <message>
+   <source>its numbers are 25.4 times too large</source>
+   <translation>seine Zahlen sind 25.4-mal zu groß</translation>
+  </message>
+  <message>
+   <source>its numbers are centimetres read as millimetres</source>
+   <translation>seine Zahlen sind Zentimeter, als Millimeter gelesen</translation>
+  </message>
+  <message>
+   <source>its numbers are inches read as millimetres (25.4)</source>
+   <translation>seine Zahlen sind Zoll, als Millimeter gelesen (25.4)</translation>
+  </message>
+  <message>
+   <source>its numbers are metres read as millimetres (1000)</source>
+   <translation>seine Zahlen sind Meter, als Millimeter gelesen (1000)</translation>
+  </message>
+  <message>
+   <source>its place in the file mirrors it: the mirror was written into the solid</source>
+   <translation>seine Platzierung in der Datei spiegelt ihn: die Spiegelung wurde in den Volumenkörper geschrieben</translation>
   </message>
   <message>
    <source>job name</source>
@@ -6731,6 +6831,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>looking at {}</source>
    <translation>betrachtet wird {}</translation>
+  </message>
+  <message>
+   <source>looking for flaws</source>
+   <translation>Mängel werden gesucht</translation>
   </message>
   <message>
    <source>m</source>
@@ -7053,6 +7157,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Hals: Winkel der Jahresringe zur Breite des Halsfußes (0 stehende, 90 liegende Jahresringe)</translation>
   </message>
   <message>
+   <source>neither frets nor nut are modelled: frets and scale are the job's, and the fretboard's start is taken for the nut's front face</source>
+   <translation>weder Bünde noch Sattel sind modelliert: Bünde und Mensur gelten nach dem Auftrag, und der Anfang des Griffbretts gilt als Vorderkante des Sattels</translation>
+  </message>
+  <message>
    <source>neither heel nor fretboard reaches down to the plate</source>
    <translation>weder Halsfuß noch Griffbrett reichen bis zum Schlagbrett hinunter</translation>
   </message>
@@ -7143,6 +7251,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>no truss rod is adjusted at the heel</source>
    <translation>am Halsfuß wird kein Halsstab eingestellt</translation>
+  </message>
+  <message>
+   <source>no truss-rod channel is modelled: the job's stands</source>
+   <translation>kein Halsstabkanal ist modelliert: der des Auftrags gilt</translation>
   </message>
   <message>
    <source>nominal</source>
@@ -7357,6 +7469,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Pfad einer Datei</translation>
   </message>
   <message>
+   <source>pick the pocket's floor face</source>
+   <translation>die Bodenfläche der Tasche wählen</translation>
+  </message>
+  <message>
    <source>pickup</source>
    <translation>Tonabnehmer</translation>
   </message>
@@ -7499,6 +7615,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>pilot hole deeper than the screw</source>
    <translation>Vorbohrung tiefer als die Schraube</translation>
+  </message>
+  <message>
+   <source>plane</source>
+   <translation>Ebene</translation>
   </message>
   <message>
    <source>plate</source>
@@ -7685,6 +7805,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Bericht</translation>
   </message>
   <message>
+   <source>rises</source>
+   <translation>steigt</translation>
+  </message>
+  <message>
    <source>room around a sunk fretboard</source>
    <translation>Luft um ein versenktes Griffbrett</translation>
   </message>
@@ -7707,6 +7831,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>round</source>
    <translation>rund</translation>
+  </message>
+  <message>
+   <source>round cone</source>
+   <translation>runder Kegel</translation>
   </message>
   <message>
    <source>round end: radius of the end wall in plan</source>
@@ -8329,12 +8457,20 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>der Kanal endet vor dem Ende des Halsfußes</translation>
   </message>
   <message>
+   <source>the channel's flat bottom</source>
+   <translation>der ebene Grund des Kanals</translation>
+  </message>
+  <message>
    <source>the cover plate has no face that looks up</source>
    <translation>das Schlagbrett hat keine Fläche, die nach oben zeigt</translation>
   </message>
   <message>
    <source>the crest of the fretboard's top ({})</source>
    <translation>der Scheitel der Griffbrettoberseite ({})</translation>
+  </message>
+  <message>
+   <source>the crowns of the frets</source>
+   <translation>die Kronen der Bünde</translation>
   </message>
   <message>
    <source>the crowns' feet</source>
@@ -8361,6 +8497,14 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>die Stirnwand steht rechtwinklig zur Decke oder zum Boden</translation>
   </message>
   <message>
+   <source>the file holds triangles only: figures are as good as its facets</source>
+   <translation>die Datei enthält nur Dreiecke: Maße sind so genau wie ihre Facetten</translation>
+  </message>
+  <message>
+   <source>the fret slots</source>
+   <translation>die Bundschlitze</translation>
+  </message>
+  <message>
    <source>the fretboard does not lie over the body</source>
    <translation>das Griffbrett liegt nicht über dem Korpus</translation>
   </message>
@@ -8371,6 +8515,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>the fretboard does not sink below the top or the plate</source>
    <translation>das Griffbrett taucht nicht unter Decke oder Schlagbrett</translation>
+  </message>
+  <message>
+   <source>the fretboard ends {} mm before the heel's end</source>
+   <translation>das Griffbrett endet {} mm vor dem Ende des Halsfußes</translation>
   </message>
   <message>
    <source>the fretboard has no binding</source>
@@ -8405,12 +8553,24 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>die eigene Unterseite des Griffbretts</translation>
   </message>
   <message>
+   <source>the fretboard's start, for there is no nut</source>
+   <translation>der Anfang des Griffbretts, denn es gibt keinen Sattel</translation>
+  </message>
+  <message>
+   <source>the fretboard's top is conical: its radius grows from {} to {} mm</source>
+   <translation>die Oberseite des Griffbretts ist kegelig: ihr Radius wächst von {} auf {} mm</translation>
+  </message>
+  <message>
+   <source>the fretboard's top is flat; a job states that as a radius of {} mm, which lies {} mm lower at its edges</source>
+   <translation>die Oberseite des Griffbretts ist eben; ein Auftrag gibt das als Radius von {} mm an, der an ihren Kanten {} mm tiefer liegt</translation>
+  </message>
+  <message>
    <source>the fretboard's top is neither flat nor evenly round: it strays {} mm from the nearest shape; state neck.radius_nut and neck.radius_end.</source>
    <translation>die Oberseite des Griffbretts ist weder eben noch gleichmäßig rund: sie weicht um {} mm von der nächsten Form ab; neck.radius_nut und neck.radius_end angeben.</translation>
   </message>
   <message>
    <source>the fretboard's top is not parallel to the heel's bottom: it {} {}° toward the bridge, and a job knows parallel ones only.</source>
-   <translation>die Oberseite des Griffbretts liegt nicht parallel zur Unterseite des Halsfußes (Richtung {}, {}° zur Brücke hin), und ein Auftrag kennt nur parallele.</translation>
+   <translation>die Oberseite des Griffbretts liegt nicht parallel zur Unterseite des Halsfußes: sie {} um {}° zur Brücke hin, und ein Auftrag kennt nur parallele.</translation>
   </message>
   <message>
    <source>the fretboard's top, a {}</source>
@@ -8427,6 +8587,14 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>the gap map has {} rooms for {} by {} points.</source>
    <translation>die Spaltkarte hat {} Werte für {} mal {} Punkte.</translation>
+  </message>
+  <message>
+   <source>the glue line does not show, for wood and fretboard are one solid: the job's stands</source>
+   <translation>die Leimfuge zeigt sich nicht, denn Holz und Griffbrett sind ein Volumenkörper: die des Auftrags gilt</translation>
+  </message>
+  <message>
+   <source>the hand is not visible in the heel: the job's stands</source>
+   <translation>die Spielhand ist am Halsfuß nicht zu erkennen: die des Auftrags gilt</translation>
   </message>
   <message>
    <source>the heel ends below the top: the fretboard covers its end</source>
@@ -8453,12 +8621,20 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>der Halsfuß ist bis zu dem, was wie die Griffbrettoberseite aussieht, nur {} mm dick: fehlt das Griffbrett in der Datei?</translation>
   </message>
   <message>
+   <source>the heel tapers more on one side than on the other</source>
+   <translation>der Halsfuß verjüngt sich auf einer Seite mehr als auf der anderen</translation>
+  </message>
+  <message>
    <source>the heel's bottom does not lie over the pocket's floor</source>
    <translation>die Unterseite des Halsfußes liegt nicht über dem Boden der Tasche</translation>
   </message>
   <message>
    <source>the heel's bottom edges are broken unevenly, by {} to {} mm; state neck.heel_edge.</source>
    <translation>die unteren Kanten des Halsfußes sind ungleich gebrochen, um {} bis {} mm; neck.heel_edge angeben.</translation>
+  </message>
+  <message>
+   <source>the heel's bottom edges are rounded; a job knows them as chamfers</source>
+   <translation>die unteren Kanten des Halsfußes sind gerundet; ein Auftrag kennt sie als Fasen</translation>
   </message>
   <message>
    <source>the heel's bottom is not flat: it strays {} mm from a plane; is that the heel's bottom?</source>
@@ -8561,6 +8737,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>der Hals bewegt sich so weit, dass andere Teile unter ihm liegen</translation>
   </message>
   <message>
+   <source>the nut's front face</source>
+   <translation>die Vorderkante des Sattels</translation>
+  </message>
+  <message>
    <source>the nut's front face and the frets disagree by {} mm about where the scale begins.</source>
    <translation>Vorderkante des Sattels und Bünde sind um {} mm uneins, wo die Mensur beginnt.</translation>
   </message>
@@ -8625,6 +8805,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>der Bereich von {} von {} bis {} {} ist leer oder liegt außerhalb des Erlaubten; den kleineren Wert zuerst angeben.</translation>
   </message>
   <message>
+   <source>the round channel along the neck</source>
+   <translation>der runde Kanal längs des Halses</translation>
+  </message>
+  <message>
    <source>the round channel's axis</source>
    <translation>die Achse des runden Kanals</translation>
   </message>
@@ -8655,6 +8839,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>the tool's path ends before the end wall</source>
    <translation>der Weg des Werkzeugs endet vor der Stirnwand</translation>
+  </message>
+  <message>
+   <source>the top's crest lies {} mm beside the centreline at the heel's end</source>
+   <translation>der Scheitel der Oberseite liegt am Ende des Halsfußes {} mm neben der Mittellinie</translation>
   </message>
   <message>
    <source>there is neither a cover plate nor a pickup ring</source>
@@ -8759,6 +8947,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>tried</source>
    <translation>versucht</translation>
+  </message>
+  <message>
+   <source>two of its solids overlap by {} cm³, about {} mm deep; measures across both may be off by as much</source>
+   <translation>zwei seiner Volumenkörper überschneiden sich um {} cm³, etwa {} mm tief; Maße über beide hinweg können um ebenso viel abweichen</translation>
   </message>
   <message>
    <source>two options are called {}; rename one of them.</source>
@@ -8969,6 +9161,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>ohne Angabe aus anderen Parametern berechnet</translation>
   </message>
   <message>
+   <source>worked out from {}</source>
+   <translation>berechnet aus: {}</translation>
+  </message>
+  <message>
    <source>worst</source>
    <translation>Grenzfall</translation>
   </message>
@@ -9137,6 +9333,18 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>{} Flächen könnten der Boden der Tasche sein; {}.</translation>
   </message>
   <message>
+   <source>{} faces that belong to no solid were left out</source>
+   <translation>{} Flächen, die zu keinem Volumenkörper gehören, wurden weggelassen</translation>
+  </message>
+  <message>
+   <source>{} frets were found, but no scale that begins where the fretboard does</source>
+   <translation>{} Bünde wurden gefunden, aber keine Mensur, die am Anfang des Griffbretts beginnt</translation>
+  </message>
+  <message>
+   <source>{} frets were found, but they stray {} mm from equal temperament</source>
+   <translation>{} Bünde wurden gefunden, aber sie weichen um {} mm von der gleichstufigen Stimmung ab</translation>
+  </message>
+  <message>
    <source>{} from {} to ±{}: {} fail</source>
    <translation>{} von {} auf ±{}: {} versagen</translation>
   </message>
@@ -9277,6 +9485,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>{} ist {}, keine Tabelle; [{}] darüber schreiben.</translation>
   </message>
   <message>
+   <source>{} loose faces were sewn into {} solid(s)</source>
+   <translation>{} lose Flächen wurden zu {} Volumenkörper(n) vernäht</translation>
+  </message>
+  <message>
    <source>{} more</source>
    <translation>{} weitere</translation>
   </message>
@@ -9363,6 +9575,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>{}); make it smaller.</source>
    <translation>{}); den Wert kleiner machen.</translation>
+  </message>
+  <message>
+   <source>{}, which fan out, under strings as far apart as the job states</source>
+   <translation>{}, die sich auffächern, unter so weit gespreizten Saiten, wie der Auftrag angibt</translation>
   </message>
   <message>
    <source>{}.Adopted links {}, which has no solid; mend it or link another.</source>

@@ -24,6 +24,8 @@ MARKED = {"tr", "say", "progress", "Move", "Curve"}
 """Calls whose text is translated as it stands."""
 COMMANDS = {"Command", "toggle"}
 """Calls that declare a command."""
+ALL_TOLD = ("solids/recognise/", "solids/read/")
+"""Folders whose every sentence may come before the designer, wherever it is made."""
 NOT_ON_SCREEN = {"cli", "host.py", "__main__.py", "door"}
 
 
@@ -37,6 +39,8 @@ def texts() -> dict[str, set[str]]:
         tree = ast.parse(file.read_text(encoding="utf-8"))
         found[CONTEXT] |= {t for t in sentences(tree) if worth(t)}
         found[CONTEXT] |= set(marked(tree))
+        if file.relative_to(PACKAGE).as_posix().startswith(ALL_TOLD):
+            found[CONTEXT] |= set(said_anywhere(tree))
         if room == "gui":
             for name, words in commands(tree):
                 found.setdefault(name, set()).update(words)
@@ -79,6 +83,7 @@ def declared() -> Iterator[str]:
     yield from (d.complaint for d in DEMANDS if ": " not in d.complaint)
     for extra in (*COMMON, *(e for some in OF_ROLE.values() for e in some)):
         yield extra.words
+    yield from ("plane", "cylinder", "cone", "rises", "falls")  # of an imported fretboard's top
     yield from (DEPTH, *SECOND, *KINDS, *MONTHS, *EXPLAINED, *HEADS.values())
     yield from (FITS, DOES_NOT, UNSURE, *(f"{role} pickup" for role in ROLES))
     for kind in Kind:
@@ -123,6 +128,15 @@ def sentences(tree: ast.Module) -> Iterator[str]:
             for keyword in node.keywords:
                 if keyword.arg in TELLING:
                     yield from _leaves(keyword.value)
+
+
+def said_anywhere(tree: ast.Module) -> Iterator[str]:
+    """Every sentence in a file but its descriptions."""
+    described = {id(n.value) for n in ast.walk(tree) if isinstance(n, ast.Expr)}
+    within = {id(v) for n in ast.walk(tree) if isinstance(n, ast.JoinedStr) for v in n.values}
+    for node in ast.walk(tree):
+        if id(node) not in described | within and isinstance(node, ast.Constant | ast.JoinedStr):
+            yield from (t for t in _leaves(node) if worth(t) and "\n" not in t)
 
 
 def worth(template: str) -> bool:

@@ -54,20 +54,58 @@ def texts(widget):
 
 
 def _parts(each):
-    if isinstance(each, QtGui.QComboBox):
-        return [each.itemText(n) for n in range(each.count())]
-    if isinstance(each, QtGui.QTableWidget):
-        heads = [each.horizontalHeaderItem(n) for n in range(each.columnCount())]
-        cells = [each.item(r, c) for r in range(each.rowCount()) for c in range(each.columnCount())]
-        return [item.text() for item in (*heads, *cells) if item is not None]
-    if isinstance(each, QtGui.QListWidget):
-        return [each.item(n).text() for n in range(each.count())]
-    if isinstance(each, QtGui.QPlainTextEdit | QtGui.QTextEdit):
-        return each.toPlainText().splitlines()
+    """What stands in a widget beside its properties."""
+    for kind, parts in PARTS.items():
+        if isinstance(each, kind):
+            return parts(each)
     if hasattr(each, "svg"):
         return [part.partition("<")[0].strip() for part in each.svg.split(">")]
     rows = getattr(each, "rows", None)
     return [row.text for row in rows] if isinstance(rows, list) else []
+
+
+def _in_combo(box):
+    return [box.itemText(n) for n in range(box.count())]
+
+
+def _in_table(table):
+    columns = range(table.columnCount())
+    heads = [table.horizontalHeaderItem(n) for n in columns]
+    cells = [table.item(row, n) for row in range(table.rowCount()) for n in columns]
+    return [item.text() for item in (*heads, *cells) if item is not None]
+
+
+def _in_tree(tree):
+    return [text for item in _items(tree.invisibleRootItem()) for text in _columns(item)]
+
+
+def _in_list(some):
+    return [some.item(n).text() for n in range(some.count())]
+
+
+def _in_text(text):
+    return text.toPlainText().splitlines()
+
+
+PARTS = {
+    QtGui.QComboBox: _in_combo,
+    QtGui.QTableWidget: _in_table,
+    QtGui.QTreeWidget: _in_tree,
+    QtGui.QListWidget: _in_list,
+    QtGui.QPlainTextEdit: _in_text,
+    QtGui.QTextEdit: _in_text,
+}
+
+
+def _items(parent):
+    for n in range(parent.childCount()):
+        yield parent.child(n)
+        yield from _items(parent.child(n))
+
+
+def _columns(item):
+    columns = range(item.columnCount())
+    return [t for n in columns for t in (item.text(n), *item.toolTip(n).splitlines())]
 
 
 def in_editor(obj):

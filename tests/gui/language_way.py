@@ -1,5 +1,7 @@
 """Run within FreeCAD's screen: the language is switched to German and back, with panels open."""
 
+import lzma
+import os
 from pathlib import Path
 
 import FreeCAD
@@ -87,8 +89,16 @@ def labels(document):
     return told + [line for seen in scene.labels().values() for line in seen.text.splitlines()]
 
 
+def unpacked(name):
+    """A neck's file for reading, beside the answer."""
+    packed = Path(__file__).resolve().parents[1] / "necks" / "files" / name
+    file = Path(os.environ["NECKFIT_ANSWER"]).with_name(packed.stem)
+    file.write_bytes(lzma.decompress(packed.read_bytes()))
+    return file
+
+
 def places(joint):
-    from freecad_neckfit.gui.panels import adopt, fit
+    from freecad_neckfit.gui.panels import adopt, fit, neck_import
     from freecad_neckfit.gui.preferences_page import PreferencesPage
 
     def end(panel):
@@ -103,6 +113,10 @@ def places(joint):
         made.form.raise_()
         return made
 
+    def neck():
+        return neck_import.open_panel(joint.Document, joint, str(unpacked("crooked-heel.step.xz")))
+
     yield "fit", Place(lambda: fit.open_panel(joint), end)
     yield "adopt", Place(lambda: adopt.open_panel(joint), end)
+    yield "import", Place(neck, end)
     yield "preferences", Place(page, lambda made: made.form.deleteLater())

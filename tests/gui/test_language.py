@@ -12,7 +12,7 @@ UNCHANGED = {
     "Jun", "Nov", "Sep", "ISO 2768-c", "ISO 2768-f", "ISO 2768-m",
 }  # fmt: skip
 """Words that are the same in both languages, and names."""
-FIGURES = re.compile(r"[-+±X ]*[\d.]+ ?(mm|%|°|N|in)?|\[mm\]")
+FIGURES = re.compile(r"[-+±X< ]*[\d.]+ ?(mm|%|°|N|in)?|\[mm\]")
 FREECADS_OWN = re.compile(r"Label \| |Placement \| |Enter an expression")
 TABLE = re.compile(r" *[A-Z][a-z]{2}  .*")
 """A line of the table of months: month and figures."""
@@ -73,7 +73,7 @@ def test_the_property_editor_speaks_along(told):
     assert after == before
 
 
-@pytest.mark.parametrize("place", ["fit", "adopt", "preferences"])
+@pytest.mark.parametrize("place", ["fit", "adopt", "import", "preferences"])
 def test_an_open_panel_follows(told, place):
     before, german, after = told[place]
     assert left(before, german) == []

@@ -15,8 +15,8 @@ SAG = 0.0005
 """Most [mm] by which a triangle's edge along the grid may leave the surface."""
 FIRST = 8
 """Steps each way by which the surface's bending is told."""
-MOST = 400
-"""Steps each way that are worth the while."""
+LEAST, MOST = 12, 400
+"""Steps each way: fewer leave the area in doubt, more are not worth the while."""
 ON_EDGE = 24
 """Steps by which an edge is followed over the surface."""
 SAME = 1e-4
@@ -104,7 +104,7 @@ def _steps(net: FloatArray) -> tuple[int, int]:
     found = []
     for axis in (0, 1):
         bend = np.linalg.norm(np.diff(net, n=2, axis=axis), axis=-1).max() / 8
-        found.append(max(1, int(np.ceil(FIRST * np.sqrt(bend / SAG)))))
+        found.append(max(LEAST, int(np.ceil(FIRST * np.sqrt(bend / SAG)))))
     return found[0], found[1]
 
 

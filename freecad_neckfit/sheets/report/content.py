@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 
 from ...job.parameters import ALL, GROUPS
 from ...job.quantity import Kind, Units
-from ...job.show import show_value
+from ...job.show import compact_length, show_value
 from ...run.chain import Result
 from ...run.finding import Finding, State
 from ..ink import Page
@@ -219,7 +219,13 @@ def _limits(joint: Joint, key: str) -> str:
     limits = joint.limits(key)
     if limits is None:
         return ""
-    low, high = (show_value(d, kind=ALL[key].kind, units=joint.units, signed=True) for d in limits)
+    kind, units = ALL[key].kind, joint.units
+    low, high = (
+        compact_length(d, units=units, signed=True)
+        if kind is Kind.LENGTH
+        else show_value(d, kind=kind, units=units, signed=True)
+        for d in limits
+    )
     return f"{high} / {low}"
 
 

@@ -36,6 +36,8 @@ def main():
     told["taken"] = taken(document)
     told["reopened"] = reopened(document)
     told["mesh"] = mesh(FreeCAD.ActiveDocument)
+    told["view closed"] = view_closed(FreeCAD.ActiveDocument)
+    told["replayed"] = replayed()
     told["dialogs"] = held["dialogs"]
     return told
 
@@ -255,7 +257,7 @@ def taken(document):
         "findings": len(findings(document)), "stale": bool(document.Check.Stale),
         "judged on solids": findings(document)["overhang.gap"], "nodes": nodes(document),
     }  # fmt: skip
-    told["macro"] = "neck_import.import_neck(" in docks_text("Python console")
+    held["line"] = recorded()
     after = digest(document)
     FreeCADGui.runCommand("Std_Undo", 0)
     pump(300)
@@ -333,6 +335,51 @@ def mesh(document):
     told["adopts"] = document.Neck.Adopted is None
     told["findings"] = len(findings(document))
     return told
+
+
+def recorded():
+    """The line by which a macro would import the neck again."""
+    lines = docks_text("Python console").splitlines()
+    (*_, last) = [line for line in lines if ".import_neck(" in line]
+    return last.removeprefix(">>> ")
+
+
+def replayed():
+    """The recorded line run on a new joint."""
+    from freecad_neckfit.features.acts import new_joint
+
+    document = FreeCAD.newDocument("Replayed")
+    new_joint(document)
+    FreeCADGui.addModule("freecad_neckfit.features.neck_import")
+    FreeCADGui.doCommand(held["line"])
+    document.recompute()
+    return {
+        "line": held["line"], "underside": document.Neck.Underside.Value,
+        "adopts": document.Neck.Adopted.Label, "valid": document.Joint.isValid(),
+    }  # fmt: skip
+
+
+def view_closed(document):
+    """The view that shows the neck is closed, with another one left; Cancel goes on."""
+    before = drawn(document)
+    views = FreeCADGui.getMainWindow().findChildren(QtGui.QMdiSubWindow)
+    FreeCADGui.runCommand("Std_ViewCreate", 0)
+    pump(300)
+    panel = chosen("cylinder.step.xz")
+    hidden = drawn(document)
+    now = FreeCADGui.getMainWindow().findChildren(QtGui.QMdiSubWindow)
+    for sub in now:
+        if sub not in views:
+            sub.close()
+    pump(300)
+    still = is_open()
+    panel.reject()
+    FreeCADGui.Control.closeDialog()
+    pump(200)
+    return {
+        "new views": len(now) - len(views), "hidden": hidden, "still open": still,
+        "back": drawn(document) == before, "open": is_open(),
+    }  # fmt: skip
 
 
 def findings(document):

@@ -178,7 +178,6 @@ def test_ok_seats_and_checks_the_neck_in_one_step(told):
     assert not accepted["stale"]
     # The solid itself is judged: its binding hangs into the cover plate.
     assert accepted["judged on solids"] == "interferes"
-    assert told["taken"]["macro"]
 
 
 def test_undo_takes_all_of_it_back_and_redo_brings_it_again(told):
@@ -199,3 +198,19 @@ def test_a_mesh_is_taken_by_its_values(told):
     assert mesh["lit"] >= 2
     assert mesh["adopts"]
     assert mesh["findings"] > 40
+
+
+def test_a_view_that_is_closed_meanwhile_hurts_nothing(told):
+    closed = told["view closed"]
+    assert closed["new views"] == 1
+    assert closed["hidden"] == []
+    assert closed["back"]
+    assert not closed["open"]
+
+
+def test_the_recorded_line_imports_the_same_neck_again(told):
+    again = told["replayed"]
+    assert "picks={'underside': [" in again["line"]
+    assert again["underside"] == pytest.approx(STRIP, abs=0.01)
+    assert again["adopts"] == "bound"
+    assert again["valid"]

@@ -263,8 +263,11 @@ class ImportPanel:
         self._closing.stop()
         if view_is_gone:
             return
-        self._mouse.stop()
-        self.scene.remove(put_back_camera=not keep_camera)
+        try:
+            self._mouse.stop()
+            self.scene.remove(put_back_camera=not keep_camera)
+        except (ReferenceError, RuntimeError):  # the view was closed, and its nodes with it
+            self.scene.show_others()
 
 
 def _view_of(document: Any) -> Any:

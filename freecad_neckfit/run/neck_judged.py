@@ -88,7 +88,8 @@ def given_neck(read: NeckRead, values: Values) -> Given:
 
     solids = [moved(solid.copy(), read.found.frame) for solid in read.part.solids]
     is_left = bool(values["strings.left_handed"])
-    return Given(neck=neck_pieces(solids, read.found.solids, left_handed=is_left))
+    pieces = neck_pieces(solids, read.found.solids, left_handed=is_left)
+    return Given(neck=pieces, neck_is_sound=True)
 
 
 def neck_pieces(

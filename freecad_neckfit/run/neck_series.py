@@ -7,7 +7,7 @@ from the figure that the solids gave, since a neck and its pocket keep their rel
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -26,6 +26,12 @@ from .finding import Finding, State
 
 SWEPT = ("pocket.depth", "pocket.angle")
 """What a series may run along."""
+SPAN = 2.0
+"""Depths [mm] or angles [degrees] between which a room may be taken for a parabola."""
+BENT = 3e-4
+"""A room that lies no farther [mm] from a parabola at its quarters is one."""
+FEW = 4
+"""So many steps are asked for one by one."""
 
 
 @dataclass(frozen=True)
@@ -70,7 +76,7 @@ def series(
     case = Case({**stated, key: where})
     found = Series(key, where)
     left_out = []
-    carried = _carried(result, case.seat, len(where))
+    carried = _carried(result, case.seat, where)
     for check in ALL:
         finding = result.find(check.id)
         if check.measure in carried:
@@ -105,22 +111,85 @@ def _followed(check: Check, case: Case, finding: Finding, count: int) -> Told:
     return np.asarray(told), np.asarray(unknown)
 
 
-def _carried(result: Result, seats: Seat, count: int) -> dict[str, Told]:
+def _carried(result: Result, seats: Seat, where: FloatArray) -> dict[str, Told]:
     from ..solids.measure import Context
     from ..solids.measure.carried import CARRIED, Carrier
 
     assembly = result.assembly
-    context = Context(assembly.parts, result.values, missing=assembly.missing)
-    carrier = Carrier(context)
+    carrier = Carrier(Context(assembly.parts, result.values, missing=assembly.missing))
     back = np.linalg.inv(assembly.neck_frame)
-    value = {k: np.full(count, np.nan) for k in CARRIED}
-    unknown = {k: np.zeros(count, dtype=bool) for k in CARRIED}
-    for i, lies in enumerate(_each(seats, count)):
-        for name, measured in carrier.at(lies.matrix() @ back).items():
-            unknown[name][i] = measured.applies and not measured.known
-            if measured.applies and measured.known:
-                value[name][i] = measured.value
-    return {name: (value[name], unknown[name]) for name in CARRIED}
+    each = list(_each(seats, len(where)))
+
+    def at(i: int) -> FloatArray:
+        found = carrier.at(each[i].matrix() @ back)
+        return np.array([_number(found[key]) for key in CARRIED])
+
+    rows = between(at, where).T
+    return {
+        key: (np.where(np.isinf(row), np.nan, row), np.isinf(row))
+        for key, row in zip(CARRIED, rows, strict=True)
+    }
+
+
+def _number(measured: Any) -> float:
+    """NaN where the demand does not apply, infinite where it is unknown."""
+    if not measured.applies:
+        return np.nan
+    return float(measured.value) if measured.known else np.inf
+
+
+def between(at: Callable[[int], FloatArray], place: FloatArray) -> FloatArray:
+    """(n, k) rows of ``at`` (k,) for all of ``place`` (n,) [mm or degrees], few of them asked for.
+
+    Over at most ``SPAN`` a room is a parabola to some 0.0001 mm, but for kinks where another point
+    becomes the nearest. What is one to ``BENT`` at both its quarters is filled in; all else, and
+    whatever begins or ends to apply, is asked for.
+    """
+    order = np.argsort(place, kind="stable")
+    asked: dict[int, FloatArray] = {}
+
+    def row(n: int) -> FloatArray:
+        if n not in asked:
+            asked[n] = at(int(order[n]))
+        return asked[n]
+
+    found = np.empty((len(place), len(row(0))))
+    todo = [(0, len(place) - 1)]
+    while todo:
+        low, high = todo.pop()
+        x, middle = place[order[low : high + 1]], (low + high) // 2
+        if high - low < FEW:
+            found[order[low : high + 1]] = [row(n) for n in range(low, high + 1)]
+        elif x[-1] - x[0] > SPAN or min(x[middle - low] - x[0], x[-1] - x[middle - low]) <= 0:
+            todo += [(low, middle), (middle, high)]
+        else:
+            curve = _parabola(x, middle - low, row(low), row(middle), row(high))
+            quarters = ((low + middle) // 2, (middle + high) // 2)
+            if all(_same(curve[n - low], row(n)) for n in quarters):
+                found[order[low : high + 1]] = curve
+            else:
+                todo += [(low, middle), (middle, high)]
+    return found
+
+
+def _parabola(
+    x: FloatArray, middle: int, first: FloatArray, second: FloatArray, third: FloatArray
+) -> FloatArray:
+    """(n, k) over ``x`` (n,) through rows at its start, at the index ``middle`` and at its end."""
+    a, b, c = x[0], x[middle], x[-1]
+    with np.errstate(invalid="ignore"):
+        return np.asarray(
+            np.multiply.outer((x - b) * (x - c) / ((a - b) * (a - c)), first)
+            + np.multiply.outer((x - a) * (x - c) / ((b - a) * (b - c)), second)
+            + np.multiply.outer((x - a) * (x - b) / ((c - a) * (c - b)), third)
+        )
+
+
+def _same(filled: FloatArray, asked: FloatArray) -> bool:
+    """Whether rows agree; what is unknown (infinite) is never filled in."""
+    return not np.isinf(asked).any() and bool(
+        np.allclose(filled, asked, rtol=0, atol=BENT, equal_nan=True)
+    )
 
 
 def _each(seats: Seat, count: int) -> Iterator[Seat]:

@@ -35,7 +35,7 @@ from spec import KINDS, draw, pose
 
 SCHEMAS = {"bass": "AP203", "cone": "AP242DIS"}
 UNITS = {"left": "INCH", "round-end": "M"}
-BULKY = ("many-faces",)
+BULKY = ("many-faces", "one-solid")
 """Kinds whose STEP file would be too large to keep."""
 OTHER_FORMATS = {
     "cylinder": ("igs", "brep"),

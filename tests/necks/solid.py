@@ -233,11 +233,29 @@ def nut_of(n: Neck) -> list:
     return [box((x - 4, x), (-half, half), (base, high))]
 
 
+def _profile(m: dict) -> list:
+    if m["frets"] == "barbed":
+        return _barbed(m)
+    if m["frets"] == "faceted":
+        return _faceted(m)
+    return _crown(m, 0.6 if m["frets"] == "fused" else 0.0)
+
+
 def _crown(m: dict, deep: float) -> list:
     """A crown's profile around its middle: distance from the board's top against x."""
     w, h = m["fret_w"] / 2, m["fret_h"]
     return [((-w, -deep), None, (-w, 0.0)), ((-w, 0.0), (0.0, h), (w, 0.0)),
             ((w, 0.0), None, (w, -deep)), ((w, -deep), None, (-w, -deep))]  # fmt: skip
+
+
+def _faceted(m: dict, sides: int = 30) -> list:
+    """A crown as a polygon of many sides, as programs without arcs write it."""
+    w, h = m["fret_w"] / 2, m["fret_h"]
+    radius = (w * w + h * h) / (2 * h)
+    end = math.asin(w / radius)
+    arc = [(radius * math.sin(a), h - radius + radius * math.cos(a))
+           for a in (end - 2 * end * i / sides for i in range(1, sides))]  # fmt: skip
+    return lines([(-w, -0.6), (w, -0.6), (w, 0.0), *arc, (-w, 0.0)])
 
 
 def _barbed(m: dict) -> list:
@@ -264,8 +282,7 @@ def frets_of(n: Neck) -> list:
         half = n.half(x)
         if m["binding"]:
             half -= m["bind_w"]
-        profile = _barbed(m) if m["frets"] == "barbed" else _crown(
-            m, 0.6 if m["frets"] == "fused" else 0.0)  # fmt: skip
+        profile = _profile(m)
         if m["top"] == "plane":
             made = prism(face(profile, lambda a, z, x=x, h=half: (x + a, -h, m["H"] + z)),
                          0, 2 * half, 0)  # fmt: skip

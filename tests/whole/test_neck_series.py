@@ -88,6 +88,30 @@ def test_what_a_check_could_not_tell_a_series_does_not_tell(joint):
     assert not told.fits.any()
 
 
+def test_rooms_between_those_asked_for_are_right_at_kinks_and_jumps_too():
+    from freecad_neckfit.run.neck_series import between
+
+    place = np.random.default_rng(3).permutation(np.linspace(-2.0, 3.0, 200))
+
+    def room(x):
+        kinked = min(0.35 * x, 0.2 - 0.3 * x + 0.02 * x * x)
+        appears = kinked if x < 1.234 else kinked - 0.7
+        lacks = np.nan if x > 2.2 else 0.1 * x
+        return np.array([kinked, appears, lacks, np.inf if x > 2.61 else 1.0])
+
+    asked = []
+
+    def at(i):
+        asked.append(i)
+        return room(place[i])
+
+    found = between(at, place)
+    wanted = np.array([room(x) for x in place])
+    assert np.allclose(found, wanted, rtol=0, atol=0.002, equal_nan=True)
+    assert len(asked) == len(set(asked)) < 120
+    assert between(lambda _: room(0.4), np.array([0.4])) == pytest.approx(room(0.4)[None])
+
+
 def test_a_series_runs_along_depth_or_angle_only(joint):
     from freecad_neckfit.job.errors import BadInput
     from freecad_neckfit.run.neck_series import series

@@ -79,13 +79,16 @@ def build(
     frame = seat.matrix()
     made: dict[str, Any] = {}
     missing: dict[str, str] = {}
+    # A given neck is proven where it is taken and told apart; placing it changes nothing of that.
+    is_proven = NECK_WOOD if given and given.neck else ()
     for names, in_neck_frame, maker in _makers(values, seat, outline, given, missing):
         if parts is not None and not set(parts) & set(names):
             continue
         for name, shape in maker().items():
             if shape is None or (parts is not None and name not in parts):
                 continue
-            made[name] = proven(moved(shape, frame) if in_neck_frame else shape, name=name)
+            placed = moved(shape, frame) if in_neck_frame else shape
+            made[name] = placed if name in is_proven else proven(placed, name=name)
     return Assembly(values=values, seat=seat, neck_frame=frame, parts=made, missing=missing)
 
 

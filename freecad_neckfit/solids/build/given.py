@@ -27,12 +27,14 @@ class Given:
     "wood" (heel and shaft) and "fretboard", or the assembly's own names (heel, shaft, fretboard,
     binding_treble, binding_bass, frets, inserts). What a given neck does not tell apart is told
     apart by the stated glue line, heel length and binding; frets are built unless given.
+    ``neck_is_sound``: its solids were found valid and closed before, as a file's are.
     """
 
     body: Solid | None = None
     is_routed: bool = False
     plate: Solid | None = None
     neck: Mapping[str, Any] = field(default_factory=dict)
+    neck_is_sound: bool = False
 
     def __bool__(self) -> bool:
         return self.body is not None or self.plate is not None or bool(self.neck)
@@ -49,14 +51,16 @@ class Given:
     def neck_parts(self, v: Values) -> tuple[dict[str, Solid], dict[str, str]]:
         """The neck's parts in the neck frame, and for each part not told apart the reason."""
         pieces = {
-            name: _piece(shape, name) if name in WOOD else shape
+            name: _piece(shape, name, known=self.neck_is_sound) if name in WOOD else shape
             for name, shape in self.neck.items()
         }
         return neck_parts(v, pieces)
 
 
-def _piece(shape: Any, name: str) -> Solid:
+def _piece(shape: Any, name: str, *, known: bool) -> Solid:
     """Binding may be laid in several strips; all else is one solid."""
+    if known and len(shape.Solids) == 1:
+        return shape.Solids[0]
     told = name if name == "neck" else f"neck's {name}"
     if name not in BINDINGS or len(shape.Solids) < 2:
         return sound(shape, name=told)

@@ -55,7 +55,7 @@ class Carried(Context):
         self.__dict__["heel_walls"] = self._moved(base.heel_walls)
         end = max(float(base.boxes(n)[:, 3].max()) for n in NECK if base.has(n))
         reach = self._turn @ np.array([end, 0.0, 0.0]) + self._shift
-        if float(reach[0]) > bounds[1] + REACH / 2:
+        if float(reach[0]) > bounds[1] - REACH / 2:
             raise NotFound("the neck moves so far that other parts lie under it")
 
     def _moved(self, facets: Facets) -> Facets:

@@ -132,9 +132,23 @@ def _near(a: FloatArray, b: FloatArray) -> tuple[NDArray[np.int64], NDArray[np.i
         low, high = part.min(axis=1)[:, None], part.max(axis=1)[:, None]
         hit = np.all((low <= high_b + INSIDE) & (high >= low_b - INSIDE), axis=2)
         i, j = np.nonzero(hit)
+        meet = ~(_beside(part[i], b[j]) | _beside(b[j], part[i]))
+        i, j = i[meet], j[meet]
         firsts.append(i + start)
         seconds.append(j)
     return np.concatenate(firsts), np.concatenate(seconds)
+
+
+def _beside(one: FloatArray, other: FloatArray) -> NDArray[np.bool_]:
+    """(n,) whether ``other`` lies wholly beyond an edge of ``one``, in the plane of view."""
+    found = np.zeros(len(one), dtype=bool)
+    for k in range(3):
+        start = one[:, k, :2]
+        along, third = one[:, k - 2, :2] - start, one[:, k - 1, :2] - start
+        side = np.sign(_det(along, third))[:, None]
+        off = _det(along[:, None], other[..., :2] - start[:, None]) * side
+        found |= off.max(axis=1) < -INSIDE * np.hypot(*_xy(along))
+    return found
 
 
 def _corners(

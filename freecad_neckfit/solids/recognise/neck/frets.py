@@ -16,6 +16,10 @@ from .patches import Patches, slice_at
 
 LEAST, MOST = 0.25, 8.0
 """What stands out of the top by less or more than this [mm] is neither fret nor nut."""
+FACET = 0.02
+"""A crown's lowest facet reaches at least so high [mm] over the top."""
+TOUCH = 1e-3
+"""Patches whose bounds come so near [mm] go on to each other."""
 FOOT = 0.15
 """A crown's foot, cut through its chords, lies within this [mm] of the top."""
 APART = 2.0
@@ -58,14 +62,30 @@ def standing(p: Patches, board: Board) -> list[int]:
     """Patches that stand on the fretboard's top: crowns, nut."""
     near = (p.low[:, 2] > board.top.height - 12) & (p.high[:, 2] < board.top.height + 2 * MOST)
     near &= (p.high[:, 0] > board.start - 12) & (p.low[:, 0] < board.end + 3)
-    found = []
+    found: list[int] = []
+    low: list[int] = []
     for i in np.flatnonzero(near):
         points = p.points_of([int(i)])
         height = points[:, 2] - board.top.z(points[:, 0], points[:, 1])
         inside = np.abs(points[:, 1]) < board.half(0.0) + 4
-        if inside.all() and LEAST < height.max() < MOST and height.min() > -0.05:
-            found.append(int(i))
-    return found
+        if inside.all() and FACET < height.max() < MOST and height.min() > -0.05:
+            (found if height.max() > LEAST else low).append(int(i))
+    return found + _beside(p, low, found)
+
+
+def _beside(p: Patches, low: list[int], standing: list[int]) -> list[int]:
+    """Low patches that go on to standing ones: the lowest facets of a crown made of many."""
+    kept: list[int] = []
+    reached = standing
+    while reached and low:
+        start, end = p.low[reached], p.high[reached]
+        reached = [
+            i for i in low
+            if ((p.low[i] < end + TOUCH) & (p.high[i] > start - TOUCH)).all(axis=1).any()
+        ]  # fmt: skip
+        kept += reached
+        low = [i for i in low if i not in reached]
+    return kept
 
 
 def bars_on(board: Board, cut: FloatArray) -> list[Bar]:

@@ -104,7 +104,6 @@ def _checked(
 
 def _heights(p: Patches, faces: Sequence[Any], board: Board, frame: Frame) -> Heights:
     """How high crowns stand at y = 0: of true surfaces exactly, of a mesh by its facets."""
-
     up = standing(p, board)
 
     def height(start: float, end: float) -> float:

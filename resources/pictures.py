@@ -84,7 +84,7 @@ def take_import(document: Any) -> None:
         dock.setVisible(dock.objectName() in ("Combo View", "Tasks"))
     panel = open_panel(document, document.Joint, str(NECK))
     pump()
-    panel.form.choose("neck.heel_width_end")
+    panel.form.list.choose("neck.heel_width_end")
     grab("import", document)
     panel.reject()
     FreeCADGui.Control.closeDialog()

@@ -9,26 +9,13 @@ from typing import Any
 from PySide import QtCore, QtGui
 
 from ...job.quantity import Units
-from ..annotations.palette import GREEN, GREY, ORANGE, SKY, YELLOW, Colour
 from ..translate import tr
 from .docked import above, fill, widen
+from .neck_list import NeckList
 from .neck_rows import Row, Standing
 
 WIDTH = 430
 """Least width [pixel] in which measure, value and standing can be read side by side."""
-NARROW = 385
-"""A list less wide [pixel] leaves residuals to the lines below it."""
-COLUMNS, RESIDUAL = 4, 2
-ROW = QtCore.Qt.UserRole + 1
-CHIPS: dict[Standing, Colour] = {
-    Standing.ASKED: ORANGE,
-    Standing.DOUBTFUL: ORANGE,
-    Standing.ABSENT: GREY,
-    Standing.LIKELY: YELLOW,
-    Standing.HAND: SKY,
-    Standing.SURE: GREEN,
-}
-"""Of the sign before a row's standing; the word says the same without colour."""
 
 
 class NeckForm(QtGui.QWidget):
@@ -51,10 +38,9 @@ class NeckForm(QtGui.QWidget):
         self.setObjectName("NeckFitImport")
         self.notice = _words("NeckFitImportNotice")
         self.notice.setTextFormat(QtCore.Qt.RichText)
-        self.list = _list(units)
+        self.list = NeckList(units)
         self.list.currentItemChanged.connect(lambda *_: self._choose())
-        self.list.itemEntered.connect(lambda item, _: self.pointed.emit(_id(item)))
-        self.list.viewport().installEventFilter(self)
+        self.list.pointed.connect(self.pointed)
         self.detail = _words("NeckFitImportDetail")
         self.detail.setTextFormat(QtCore.Qt.RichText)
         self.pick = _button(tr("Pick faces"), "NeckFitImportPick")
@@ -78,42 +64,16 @@ class NeckForm(QtGui.QWidget):
         self._lay_out()
         self._show_row()
 
-    def show_rows(self, rows: Mapping[str, Sequence[Row]], *, chosen: str = "") -> None:
-        """List these rows under their headings; the one of id ``chosen`` stays selected."""
-        bar = self.list.verticalScrollBar()
-        at = bar.value()
-        self.list.blockSignals(True)  # Qt's own
-        self.list.clear()
-        for heading, some in rows.items():
-            parent = QtGui.QTreeWidgetItem(self.list, [heading])
-            parent.setFirstColumnSpanned(True)  # Qt's way
-            parent.setFlags(QtCore.Qt.ItemIsEnabled)
-            parent.setFont(0, _bold(self.list.font()))
-            for row in some:
-                item = _item(parent, row)
-                if row.id == chosen:
-                    self.list.setCurrentItem(item)
-        self.list.expandAll()
-        self.list.blockSignals(False)  # Qt's own
-        bar.setValue(at)
+    def show_rows(self, rows: Mapping[str, Sequence[Row]]) -> None:
+        """List these rows under their headings; the one that was chosen stays so."""
+        chosen = self.row
+        self.list.show_rows(rows, chosen=chosen.id if chosen is not None else "")
         self._show_row()
-
-    def choose(self, row: str) -> None:
-        """Select the row of that id."""
-        for item in self._items():
-            if _id(item) == row:
-                self.list.setCurrentItem(item)
-                self.list.scrollToItem(item)
 
     @property
     def row(self) -> Row | None:
         """The row that is selected."""
-        item = self.list.currentItem()
-        return item.data(0, ROW) if item is not None else None
-
-    def rows(self) -> list[Row]:
-        """All rows, from the top down."""
-        return [row for item in self._items() if (row := item.data(0, ROW)) is not None]
+        return self.list.row
 
     def stop_picking(self) -> None:
         """Let the button come up."""
@@ -134,27 +94,14 @@ class NeckForm(QtGui.QWidget):
             fill(self)
 
     def eventFilter(self, watched: Any, event: Any) -> bool:  # noqa: N802 (Qt's name)
-        """What of its own widgets and of the window round it matters here.
-
-        Enter takes the typed value and must not reach the panel; a mouse that leaves the list
-        points at nothing; a window of another size is filled anew.
-        """
+        """Enter takes the typed value and must not reach the panel; a resized window is filled."""
         if watched is self.value and event.type() == QtCore.QEvent.KeyPress:
             if event.key() in (QtCore.Qt.Key_Return, QtCore.Qt.Key_Enter):
                 self.typed.emit(self.value.text())
                 return True
-        elif watched is self.list.viewport():
-            if event.type() == QtCore.QEvent.Leave:
-                self.pointed.emit("")
-            elif event.type() == QtCore.QEvent.Resize:
-                self.list.setColumnHidden(RESIDUAL, self.list.width() < NARROW)
         elif event.type() == QtCore.QEvent.Resize:
             fill(self)
         return False
-
-    def _items(self) -> list[Any]:
-        tops = [self.list.topLevelItem(i) for i in range(self.list.topLevelItemCount())]
-        return [top.child(j) for top in tops for j in range(top.childCount())]
 
     def _choose(self) -> None:
         self.stop_picking()
@@ -198,55 +145,6 @@ class NeckForm(QtGui.QWidget):
         layout.addLayout(answers)
 
 
-def _item(parent: Any, row: Row) -> Any:
-    item = QtGui.QTreeWidgetItem(
-        parent,
-        [
-            row.title, row.value, row.off.partition(" ")[0],
-            f"{row.standing.value} {row.standing.word}",
-        ],
-    )  # fmt: skip
-    item.setData(0, ROW, row)
-    for column in (1, 2):
-        item.setTextAlignment(column, QtCore.Qt.AlignRight | QtCore.Qt.AlignVCenter)
-    item.setIcon(3, _chip(CHIPS[row.standing]))
-    tip = "\n".join(t for t in (row.question, row.how, row.off and f"± {row.off}") if t)
-    for column in range(COLUMNS):
-        item.setToolTip(column, tip)
-    if row.standing is Standing.ASKED:
-        for column in range(COLUMNS):
-            item.setFont(column, _bold(parent.font(0)))
-    return item
-
-
-def _chip(colour: Colour) -> Any:
-    picture = QtGui.QPixmap(12, 12)
-    picture.fill(QtGui.QColor.fromRgbF(*colour))
-    painter = QtGui.QPainter(picture)
-    painter.setPen(QtGui.QColor.fromRgbF(*GREY))
-    painter.drawRect(0, 0, 11, 11)
-    painter.end()
-    return QtGui.QIcon(picture)
-
-
-def _list(units: Units) -> Any:
-    made = QtGui.QTreeWidget()
-    made.setObjectName("NeckFitImportList")
-    made.setHeaderLabels([tr("Measure"), tr("Value"), f"± {units.value}", tr("How sure")])
-    made.setRootIsDecorated(False)  # Qt's way
-    made.setIndentation(10)
-    made.setMouseTracking(True)  # Qt's way
-    made.setMinimumHeight(110)
-    made.setAllColumnsShowFocus(True)  # Qt's way
-    head = made.header()
-    head.setStretchLastSection(False)  # Qt's way
-    for column, mode in enumerate(
-        (QtGui.QHeaderView.Stretch, *[QtGui.QHeaderView.ResizeToContents] * 3)
-    ):
-        head.setSectionResizeMode(column, mode)
-    return made
-
-
 def _words(name: str) -> Any:
     label = QtGui.QLabel()
     label.setObjectName(name)
@@ -259,14 +157,3 @@ def _button(words: str, name: str) -> Any:
     button.setObjectName(name)
     button.setAutoDefault(False)  # Qt's way
     return button
-
-
-def _bold(font: Any) -> Any:
-    bold = QtGui.QFont(font)
-    bold.setBold(True)
-    return bold
-
-
-def _id(item: Any) -> str:
-    row = item.data(0, ROW) if item is not None else None
-    return row.id if row is not None else ""

@@ -21,6 +21,7 @@ from ..sentences import say
 from ..status import say_for_a_while
 from ..translate import tr
 from ..views.look import look_at
+from ..views.neck_camera import view_of
 from ..views.neck_mouse import NeckMouse
 from ..views.neck_scene import NeckScene
 from .fit_watch import CloseWatch
@@ -67,7 +68,7 @@ class ImportPanel:
         motion = _stand(session.joint)
         if session.read is not None:
             motion = motion @ session.read.found.frame
-        self.scene = NeckScene(document, _view_of(document), session.patches, motion)
+        self.scene = NeckScene(document, view_of(document), session.patches, motion)
         self._mouse = NeckMouse(
             self.scene, is_wanted=self.form.pick.isChecked,
             on_hover=self.scene.put_under, on_click=self._clicked,
@@ -89,7 +90,7 @@ class ImportPanel:
         self.scene.look_at_all()
         self._list()
         if self.session.open():
-            self.form.choose(self.session.open()[0])
+            self.form.list.choose(self.session.open()[0])
 
     def getStandardButtons(self) -> Any:  # noqa: N802 (FreeCAD's name)
         """OK and Cancel."""
@@ -112,7 +113,7 @@ class ImportPanel:
         """OK: the neck is the joint's, in one step; what is refused leaves the panel open."""
         still = self.session.open()
         if still:
-            self.form.choose(still[0])
+            self.form.list.choose(still[0])
             self._tell()
             return False
         self.scene.show_others()
@@ -151,8 +152,7 @@ class ImportPanel:
         return joint
 
     def _list(self) -> None:
-        row = self.form.row
-        self.form.show_rows(self.session.rows(), chosen=row.id if row is not None else "")
+        self.form.show_rows(self.session.rows())
         self._tell()
         self._light()
 
@@ -178,7 +178,7 @@ class ImportPanel:
 
     def _light(self, row_id: str = "") -> None:
         """Light up the faces of a row: the one of that id, else the chosen one."""
-        rows = {row.id: row for row in self.form.rows()}
+        rows = {row.id: row for row in self.form.list.rows()}
         row = rows.get(row_id) or self.form.row
         if row is None:
             self.scene.light(())
@@ -235,7 +235,7 @@ class ImportPanel:
         """The next question, as soon as one is answered."""
         still = self.session.open()
         if still:
-            self.form.choose(still[0])
+            self.form.list.choose(still[0])
 
     def _change(self, act: Any) -> None:
         """Do what changes the neck; what is refused is told and changes nothing."""
@@ -268,18 +268,6 @@ class ImportPanel:
             self.scene.remove(put_back_camera=not keep_camera)
         except (ReferenceError, RuntimeError):  # the view was closed, and its nodes with it
             self.scene.show_others()
-
-
-def _view_of(document: Any) -> Any:
-    """The document's 3D view. Raises BadInput where none is open."""
-    shown = FreeCADGui.getDocument(document.Name)
-    active = getattr(shown, "ActiveView", None)
-    if hasattr(active, "getSceneGraph"):
-        return active
-    views = shown.mdiViewsOfType("Gui::View3DInventor") if shown is not None else []
-    if not views:
-        raise BadInput(tr("No 3D view of the document is open to show the neck in; open one."))
-    return views[0]
 
 
 def _stand(joint: Any) -> Any:

@@ -18,7 +18,7 @@ from ...solids.recognise.neck.patches import Patches
 from ..annotations import nodes
 from ..annotations.palette import BLACK, BLUE, WHITE, YELLOW, Colour
 from ..annotations.sight import Sight, sight_of
-from .covered import covered
+from .neck_camera import kept, look, put_back
 from .neck_mesh import hit, rims, span
 
 WOOD: Colour = (0.86, 0.80, 0.70)
@@ -50,7 +50,7 @@ class NeckScene:
         self._words = coin.SoSwitch()
         self.node = self._built()
         view.getSceneGraph().addChild(self.node)
-        self._camera = _kept(view.getCameraNode())
+        self._camera = kept(view.getCameraNode())
         self._hidden: list[tuple[Any, int]] = []
         self.hide_others()
 
@@ -73,7 +73,7 @@ class NeckScene:
         self.show_others()
         self.view.getSceneGraph().removeChild(self.node)
         if put_back_camera:
-            _put(self.view.getCameraNode(), self._camera)
+            put_back(self.view.getCameraNode(), self._camera)
 
     def light(
         self, patches: Iterable[int], words: str = "", *, place: FloatArray | None = None
@@ -123,6 +123,9 @@ class NeckScene:
         aside = aside if abs(normal[1]) < 0.9 else np.array([0.6, 0.0, 0.6])
         self._look(normal + ASIDE * aside, *self._box(some, place))
 
+    def _look(self, back: FloatArray, at: FloatArray, height: float) -> None:
+        look(self.view, self._document, back=back, at=at, height=height)
+
     def _box(
         self, patches: Iterable[int], place: FloatArray | None = None
     ) -> tuple[FloatArray, float]:
@@ -130,36 +133,6 @@ class NeckScene:
         middle = middle if place is None else place
         at = self._motion[:3, :3] @ middle + self._motion[:3, 3]
         return at, NEAR if place is not None else max(float(np.linalg.norm(size)) * 0.75, NEAR)
-
-    def _look(self, from_: FloatArray, at: FloatArray, height: float) -> None:
-        camera = self.view.getCameraNode()
-        camera.orientation.setValue(_turned(from_))
-        if camera.isOfType(coin.SoOrthographicCamera.getClassTypeId()):
-            away = max(height, 400.0)
-            camera.height.setValue(height)
-        else:
-            away = height / 2 / math.tan(camera.heightAngle.getValue() / 2)
-        ahead = camera.orientation.getValue().multVec(coin.SbVec3f(0, 0, -1))
-        camera.focalDistance.setValue(away)
-        right = camera.orientation.getValue().multVec(coin.SbVec3f(1, 0, 0))
-        aside = right * (self._shift() * height)
-        camera.position.setValue(coin.SbVec3f(*map(float, at)) - ahead * away + aside)
-
-    def _shift(self) -> float:
-        """How far right of the free part's middle the view's middle is, by the view's height.
-
-        Newer versions of FreeCAD lay their panels over the view.
-        """
-        wide, high = self.view.getSize()
-        left, right = 0.0, float(wide)
-        for box in covered(self._document.Name)((wide, high)):
-            if box.height < high / 2:
-                continue
-            if box.x + box.width / 2 > wide / 2:
-                right = min(right, box.x)
-            else:
-                left = max(left, box.x + box.width)
-        return (wide - left - right) / 2 / high if right - left > wide / 4 else 0.0
 
     def _paint(self) -> None:
         colours = [WOOD] * len(self.patches)
@@ -249,34 +222,3 @@ def _drawn(scene: NeckScene, action: Any) -> None:
     """Remember the view that was drawn last, for what is clicked in it."""
     if action.isOfType(coin.SoGLRenderAction.getClassTypeId()):
         scene.sight = sight_of(action)
-
-
-def _turned(from_: FloatArray) -> Any:
-    """A camera's rotation that looks from there, with Z up."""
-    back = from_ / np.linalg.norm(from_)
-    up = np.array([0.0, 0.0, 1.0]) if abs(back[2]) < 0.95 else np.array([1.0, 0.0, 0.0])
-    right = np.cross(up, back)
-    right /= np.linalg.norm(right)
-    over = np.cross(back, right)
-    rows = np.eye(4)
-    rows[:3, :3] = [right, over, back]
-    return coin.SbRotation(coin.SbMatrix(*map(float, rows.ravel())))
-
-
-def _kept(camera: Any) -> dict[str, Any]:
-    kept = {
-        "position": tuple(camera.position.getValue().getValue()),
-        "orientation": tuple(camera.orientation.getValue().getValue()),
-        "focalDistance": camera.focalDistance.getValue(),
-    }
-    if hasattr(camera, "height"):
-        kept["height"] = camera.height.getValue()
-    return kept
-
-
-def _put(camera: Any, kept: dict[str, Any]) -> None:
-    for name, value in kept.items():
-        field = camera.getField(name)
-        if field is None:  # another kind of camera since
-            continue
-        field.setValue(*value) if isinstance(value, tuple) else field.setValue(value)

@@ -9,7 +9,7 @@ from .facets import Facets
 from .sections import cut_level
 
 BUNDLE = 16
-"""Triangles that lie near each other and are looked at together."""
+"""Least number of triangles that lie near each other and are looked at together."""
 CELL = 4.0
 """Side [mm] of the cells of the plan by which a face's triangles are told near or far."""
 
@@ -24,9 +24,10 @@ class Bundles:
         """``facets``: all triangles of the part where sections are asked for."""
         cell = np.floor(facets.points.min(axis=1) / CELL)
         order = np.lexsort((*cell.T, facets.face))
-        count = -(-len(order) // BUNDLE)
-        filled = np.concatenate([order, np.full(count * BUNDLE - len(order), order[-1])])
-        self.points = facets.points[filled.reshape(count, BUNDLE)]
+        size = max(BUNDLE, int(np.sqrt(len(order)) / 2))  # bundles cost as well as triangles
+        count = -(-len(order) // size)
+        filled = np.concatenate([order, np.full(count * size - len(order), order[-1])])
+        self.points = facets.points[filled.reshape(count, size)]
         self.low, self.high = self.points.min(axis=(1, 2)), self.points.max(axis=(1, 2))
 
     def distance(self, points: FloatArray, *, enough: float = 0.0) -> FloatArray:

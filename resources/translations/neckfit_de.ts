@@ -3270,7 +3270,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Channel's end to heel end</source>
-   <translation>Kanalende bis Ende des Halsfußes</translation>
+   <translation>Kanalende bis Halsfuß</translation>
   </message>
   <message>
    <source>Channel's width</source>
@@ -3526,7 +3526,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Fretboard top, centreline</source>
-   <translation>Griffbrettoberseite, Mittellinie</translation>
+   <translation>Griffbrett, Mittellinie</translation>
   </message>
   <message>
    <source>Frets</source>
@@ -3558,19 +3558,19 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Heel bottom</source>
-   <translation>Unterseite des Halsfußes</translation>
+   <translation>Halsfußunterseite</translation>
   </message>
   <message>
    <source>Heel end</source>
-   <translation>Ende des Halsfußes</translation>
+   <translation>Halsfußende</translation>
   </message>
   <message>
    <source>Heel sides</source>
-   <translation>Seiten des Halsfußes</translation>
+   <translation>Halsfußseiten</translation>
   </message>
   <message>
    <source>Height over heel bottom</source>
-   <translation>Höhe über Unterseite des Halsfußes</translation>
+   <translation>Höhe ab Unterseite</translation>
   </message>
   <message>
    <source>Hole</source>
@@ -3942,7 +3942,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Nut to heel end</source>
-   <translation>Sattel bis Ende des Halsfußes</translation>
+   <translation>Sattel bis Halsfuß</translation>
   </message>
   <message>
    <source>OUT OF DATE: changed since, check again</source>
@@ -4014,7 +4014,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Overhang's underside</source>
-   <translation>Unterseite des Überstands</translation>
+   <translation>Überstandsunterseite</translation>
   </message>
   <message>
    <source>Owner's room…</source>

@@ -216,10 +216,10 @@ def compared(document):
     pump(100)
     measured = dialog.findChild(QtGui.QTableWidget, "NeckFitMeasured")
     rows = {measured.item(r, 0).text(): r for r in range(measured.rowCount())}
-    measured.item(rows["pocket: depth"], 2).setText("99 in")
+    measured.item(rows["pocket depth"], 2).setText("99 in")
     pump(100)
     found["refused"] = dialog.findChild(QtGui.QLabel, "NeckFitNotice").text()
-    measured.item(rows["pocket: depth"], 2).setText("17 mm")
+    measured.item(rows["pocket depth"], 2).setText("17 mm")
     pump(100)
     found["measured"] = table(dialog, "NeckFitValues")
     found["depth stays"] = document.Pocket.Depth.Value

@@ -138,12 +138,12 @@ def test_a_job_file_goes_out_and_comes_back_by_dialogs(told):
 
 def test_two_states_are_compared_and_only_what_changed_is_listed(told):
     compared = told["compared"]
-    assert compared["saved"] == [["pocket: depth", "18.29 mm", "15.88 mm"]]
+    assert compared["saved"] == [["pocket depth", "18.29 mm", "15.88 mm"]]
     rows = {title: (before, after) for title, before, after in compared["findings"]}
     assert rows["room under the overhang"][0].startswith("X interferes by")
     assert rows["room under the overhang"][1].startswith("+ fits")
     assert "end clearance" not in rows
-    assert compared["measured"] == [["pocket: depth", "15.88 mm", "17.00 mm"]]
+    assert compared["measured"] == [["pocket depth", "15.88 mm", "17.00 mm"]]
     assert "99 in" in compared["refused"]
     assert compared["depth stays"] == told["inches"]["5/8 in"]
     assert len(compared["documents"]) == 1

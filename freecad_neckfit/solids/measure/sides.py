@@ -1,4 +1,4 @@
-"""Room in the plan between heel and pocket: sides, end, corners; finish on the walls taken off."""
+"""Room in the plan between heel and pocket, at sides and end; finish on the walls taken off."""
 
 from __future__ import annotations
 
@@ -13,7 +13,6 @@ from .facets import Facets
 from .failures import NotFound
 from .measured import Measured
 from .overlay import overlay
-from .sections import section, signed_room
 
 UPRIGHT = 1e-7
 """Walls lean no more than this (Z of their normal) and are taken as vertical."""
@@ -51,7 +50,7 @@ def _side(context: Context, *, sign: int) -> Measured:
         return Measured.unknown("no straight side of the heel lies beside one of the pocket")
     normal = walls.normal[0]
     square = abs(normal[1]) / np.hypot(normal[0], normal[1])
-    return Measured(found[0] * float(square) - _finish(context), found[1])
+    return Measured(found[0] * float(square) - finish(context), found[1])
 
 
 def end_clearance(context: Context) -> Measured:
@@ -67,7 +66,7 @@ def end_clearance(context: Context) -> Measured:
     found = overlay(_to_floor(context, walls), heel, axis=0).least() if len(heel) else None
     if found is None:
         return Measured.unknown("the heel's end does not stand before the end wall")
-    return Measured(found[0] - _finish(context), found[1])
+    return Measured(found[0] - finish(context), found[1])
 
 
 def _to_floor(context: Context, walls: Facets) -> Facets:
@@ -79,7 +78,7 @@ def _to_floor(context: Context, walls: Facets) -> Facets:
     z = points[:, :, 2]
     fall = np.where(z < (z.min() + z.max()) / 2, np.minimum(floor - z, 0.0), 0.0)
     points[:, :, 2] += fall
-    points[:, :, 0] += fall * _lean(walls)
+    points[:, :, 0] += fall * lean(walls)
     return Facets(points, walls.normal, walls.face)
 
 
@@ -98,7 +97,7 @@ def _round_end(context: Context) -> Measured:
     room = room_in_cylinder(points, surface)
     index = int(room.argmin())
     x, y, z = (float(a) for a in points[index])
-    return Measured(float(room[index]) - _finish(context), (x, y, z))
+    return Measured(float(room[index]) - finish(context), (x, y, z))
 
 
 def room_in_cylinder(points: FloatArray, surface: Any) -> FloatArray:
@@ -116,48 +115,8 @@ def heel_end(context: Context) -> Facets:
     upright = heel_upright(context)
     in_neck = Facets(context.frame.to_neck(upright.points), upright.normal, upright.face)
     flat = np.isin(upright.face, [f for f in set(upright.face.tolist())
-                                  if _is_plane(context, "heel", f)])  # fmt: skip
+                                  if is_plane(context, "heel", f)])  # fmt: skip
     return upright.where(~flat | upright_end(in_neck))
-
-
-def corner_entry(context: Context) -> Measured:
-    """Least room [mm] between the heel's corners and the pocket's wall, over the heel's bottom."""
-    if not len(plane_walls(context).facing(axis=0, sign=-1, least=0.7)):
-        return Measured.absent("a round pocket has no corners: see the end clearance")
-    points = heel_corners(context)
-    room = _room_at_own_levels(context, points)
-    index = int(room.argmin())
-    x, y, height = (float(a) for a in points[index])
-    return Measured(float(room[index]) - _finish(context), (x, y, height))
-
-
-def _room_at_own_levels(context: Context, points: FloatArray) -> FloatArray:
-    """Room [mm] of points (k, 3) to the pocket's wall; vertical walls are alike at every level."""
-    faces = [context.facets("body", [f]) for f in context.body_faces.walls]
-    if not any(_lean(f) for f in faces):
-        return signed_room(points[:, :2], *wall_lines(context, 0.0))[0]
-    lines = [wall_lines(context, float(z)) for z in points[:, 2]]
-    found = [signed_room(p[None, :2], *w)[0] for p, w in zip(points, lines, strict=True)]
-    return np.concatenate(found)
-
-
-def heel_corners(context: Context) -> FloatArray:
-    """Body-frame points (k, 3) of the heel's corners, at the bottom of its full section."""
-    frame, upright = context.frame, heel_upright(context)
-    in_neck = Facets(frame.to_neck(upright.points), upright.normal, upright.face)
-    low = full_section(context)
-    kinds = {f: _is_plane(context, "heel", f) for f in set(in_neck.face.tolist())}
-    curved = in_neck.of_faces(f for f, plane in kinds.items() if not plane)
-    flat = in_neck.of_faces(f for f, plane in kinds.items() if plane)
-    square_end = flat.where(upright_end(flat))
-    if len(square_end):
-        points = section(curved if len(curved) else square_end, low + NUDGE)[0].reshape(-1, 2)
-    else:
-        points = section(flat, low + NUDGE)[0].reshape(-1, 2)
-        points = points[points[:, 0] > points[:, 0].max(initial=-np.inf) - 1e-6]
-    if not len(points):
-        raise NotFound("the heel has no corners over its bottom")
-    return frame.to_body(x=points[:, 0], y=points[:, 1], z=np.full(len(points), low))
 
 
 def full_section(context: Context) -> float:
@@ -167,45 +126,6 @@ def full_section(context: Context) -> float:
     if not len(sides):
         raise NotFound("the heel has no upright sides")
     return float(context.frame.to_neck(sides.points)[:, :, 2].min())
-
-
-def wall_lines(context: Context, z: float) -> tuple[FloatArray, FloatArray]:
-    """Segments and normals of the pocket's plan at the level ``z``, walls carried on as needed.
-
-    A wall that leans, and the corners with it, is moved along X from its middle to that level.
-    """
-    found = []
-    walls = {f: context.facets("body", [f]) for f in context.body_faces.walls}
-    leans = any(_leans(context, face, facets) for face, facets in walls.items())
-    for face, facets in walls.items():
-        heights = facets.points[:, :, 2]
-        along = _is_plane(context, "body", face) and abs(facets.normal[0, 1]) > 0.7
-        if leans and along and not _lean(facets):
-            found.append(_side_at(facets, z))
-            continue
-        middle = float(heights.min() + heights.max()) / 2
-        segments, normal = section(_level_edged(facets), middle)
-        segments = segments + np.array([(z - middle) * _lean(facets), 0.0])
-        found.append((segments, normal))
-    return np.concatenate([s for s, _ in found]), np.concatenate([n for _, n in found])
-
-
-def _side_at(facets: Facets, z: float) -> tuple[FloatArray, FloatArray]:
-    """A vertical side beside a leaning end, as far as it reaches at a level; past fillets too.
-
-    Its end is read well over the floor and carried on to the level.
-    """
-    points = facets.points.reshape(-1, 3)
-    normal = facets.normal[0, :2] / np.linalg.norm(facets.normal[0, :2])
-    first, last = points[points[:, 0].argmin(), :2], points[points[:, 0].argmax(), :2]
-    low, high = (float(points[:, 2].min()) * share for share in (0.3, 0.15))
-    lower, upper = section(facets, low)[0], section(facets, high)[0]
-    reach = float(last[0])
-    if len(lower) and len(upper):
-        ends = float(lower[:, :, 0].max()), float(upper[:, :, 0].max())
-        reach = ends[1] + (ends[1] - ends[0]) * (z - high) / (high - low)
-    end = np.array([reach, first[1] - (reach - first[0]) * normal[0] / normal[1]])
-    return np.stack([first, end])[None], normal[None]
 
 
 def upright_end(flat: Facets) -> NDArray[np.bool_]:
@@ -222,39 +142,25 @@ def heel_upright(context: Context) -> Facets:
 
 def plane_walls(context: Context) -> Facets:
     """Straight walls of the pocket."""
-    faces = [f for f in context.body_faces.walls if _is_plane(context, "body", f)]
+    faces = [f for f in context.body_faces.walls if is_plane(context, "body", f)]
     return context.facets("body", faces)
 
 
 def plane_heel(context: Context) -> Facets:
     """Straight sides and end of the heel."""
     upright = heel_upright(context)
-    return upright.of_faces(f for f in set(upright.face.tolist()) if _is_plane(context, "heel", f))
+    return upright.of_faces(f for f in set(upright.face.tolist()) if is_plane(context, "heel", f))
 
 
-def _leans(context: Context, face: int, facets: Facets) -> bool:
-    """Whether a plane wall leans; the triangles of an upright corner may lean by rounding."""
-    return _is_plane(context, "body", face) and bool(_lean(facets))
-
-
-def _lean(facets: Facets) -> float:
+def lean(facets: Facets) -> float:
     """X that a wall gains per Z: 0 for a vertical one."""
     normal = facets.normal[np.abs(facets.normal[:, 0]).argmax()]
     is_upright = np.abs(facets.normal[:, 2]).max() <= UPRIGHT
     return 0.0 if is_upright else float(-normal[2] / normal[0])
 
 
-def _level_edged(facets: Facets) -> Facets:
-    """A wall with level edges, so that one section shows its whole length; leaning walls as is."""
-    if np.abs(facets.normal[:, 2]).max() > UPRIGHT:
-        return facets
-    points = facets.points.copy()
-    middle = (points[:, :, 2].min() + points[:, :, 2].max()) / 2
-    points[:, :, 2] = middle + np.sign(points[:, :, 2] - middle)
-    return Facets(points, facets.normal, facets.face)
-
-
-def _is_plane(context: Context, part: str, face: int) -> bool:
+def is_plane(context: Context, part: str, face: int) -> bool:
+    """Whether a face of a part is a plane."""
     return not np.isnan(context.planes(part)[face, 2])
 
 
@@ -262,5 +168,6 @@ def _is_round(context: Context, part: str, face: int) -> bool:
     return type(context.faces(part)[face].Surface).__name__ == "Cylinder"
 
 
-def _finish(context: Context) -> float:
+def finish(context: Context) -> float:
+    """Thickness [mm] of the finish on the walls."""
     return float(context.values["finish.wall"])

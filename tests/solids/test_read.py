@@ -1,5 +1,9 @@
-"""Files of every kind read, and files that cannot be."""
+"""Files of every kind read, and files that cannot be.
 
+NECKFIT_PARTS may name a folder of files of other things than necks: each must be refused.
+"""
+
+import os
 import sys
 import zipfile
 from pathlib import Path
@@ -197,3 +201,22 @@ def test_a_thing_of_round_inches_has_a_suspicious_unit(tmp_path):
     Part.makeBox(5080, 3810, 87 * 25.4).exportStep(str(tmp_path / "part.step"))
     with pytest.raises(BadInput, match=r"not a neck.*unit is suspicious.*200 x 150 x 87"):
         in_neck_size(read(tmp_path / "part.step", in_own_process=False))
+
+
+OTHER_THINGS = [
+    path
+    for path in sorted(Path(os.environ.get("NECKFIT_PARTS", os.devnull)).rglob("*"))
+    if path.suffix.lower() in (".stp", ".step", ".igs", ".brep", ".stl")
+]
+
+if OTHER_THINGS:
+
+    @pytest.mark.parametrize("path", OTHER_THINGS, ids=lambda path: path.name)
+    def test_what_is_no_neck_is_refused_in_one_sentence(path):
+        from freecad_neckfit.job.errors import BadInput
+        from freecad_neckfit.run.neck_file import read_neck_file
+        from freecad_neckfit.run.neck_judged import recognise_for
+
+        with pytest.raises(BadInput) as refusal:
+            recognise_for(read_neck_file(path), {})
+        assert "\n" not in str(refusal.value)

@@ -85,6 +85,8 @@ def page_seen(document, joint):
     until(lambda: document.getObject(PAGE) is not None)
     seen = {"values": raw_values(document), "undo steps": document.UndoCount - before}
     seen["open"] = titles()
+    seen["whole page in sight"] = page_in_sight()
+    seen["frames"] = getattr(document.getObject(PAGE).ViewObject, "ShowFrames", False)
     joint.Pocket.Depth = 15.7
     document.recompute()
     FreeCADGui.runCommand("NeckFit_Drawing")
@@ -104,6 +106,17 @@ def titles():
 
     area = FreeCADGui.getMainWindow().findChild(QtGui.QMdiArea)
     return [window.windowTitle() for window in area.subWindowList()]
+
+
+def page_in_sight():
+    """Whether the sheet lies within its window; TechDraw draws ten points a millimetre."""
+    from PySide import QtCore, QtGui
+
+    pump(300)
+    area = FreeCADGui.getMainWindow().findChild(QtGui.QMdiArea)
+    (view,) = area.activeSubWindow().findChildren(QtGui.QGraphicsView)
+    sheet = view.mapFromScene(QtCore.QRectF(0, -2970, 4200, 2970)).boundingRect()
+    return view.viewport().rect().contains(sheet)
 
 
 def picture():

@@ -40,6 +40,11 @@ def test_the_drawings_page_is_opened(told):
     assert any("NeckFitDrawing" in title for title in told["page"]["open"])
 
 
+def test_the_whole_page_is_seen_with_nothing_over_its_dimensions(told):
+    assert told["page"]["whole page in sight"]
+    assert not told["page"]["frames"]
+
+
 def test_the_page_reads_what_was_stated_and_follows_an_edit(told):
     seen = told["page"]
     assert seen["values"]["pocket.depth"] == pytest.approx(15.5, abs=1e-4)

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import Any
 
+import FreeCADGui
+
 from ...sheets.techdraw import PAGE
 from ..status import say_for_a_while
 from ..translate import tr
@@ -19,12 +21,18 @@ def _run(document: Any, selection: Selection) -> None:
 
 
 def open_page(document: Any) -> bool:
-    """Show the drawing's page in a window of its own; False where FreeCAD shows none."""
+    """Show the whole page in a window of its own; False where FreeCAD shows none."""
     page = document.getObject(PAGE)
     shown = page.ViewObject if page is not None else None
     if shown is None or not hasattr(shown, "doubleClicked"):
         return False
-    return bool(shown.doubleClicked())
+    if "ShowFrames" in shown.PropertiesList:
+        shown.ShowFrames = False  # FreeCAD's frames and their captions would lie over dimensions
+    if not shown.doubleClicked():
+        return False
+    FreeCADGui.updateGui()  # the window is laid out first
+    FreeCADGui.SendMsgToActiveView("ViewFit")
+    return True
 
 
 COMMAND = Command(

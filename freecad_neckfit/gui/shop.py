@@ -25,6 +25,7 @@ from ..sheets.paper import A3, ANSI_B, Title
 from ..sheets.prepare import extras_of
 from ..sheets.techdraw import add_page
 from .scene_pictures import scene_pictures
+from .sentences import say
 from .translate import tr
 
 
@@ -86,7 +87,7 @@ def progress_shown(title: str) -> Iterator[Progress]:
 
     def tell(step: int, steps: int, what: str) -> None:
         bar.setMaximum(steps)
-        bar.setLabelText(what)
+        bar.setLabelText(say(what))
         bar.setValue(step)
         # Only the bar is redrawn: a click on the document must wait.
         QtCore.QCoreApplication.processEvents(QtCore.QEventLoop.ExcludeUserInputEvents)

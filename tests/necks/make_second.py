@@ -4,7 +4,7 @@ STEP files by ``arris``, a CAD kernel of its own; OBJ and 3MF files by ``manifol
 triangles. Both run in a throw-away environment:
 
     python3 -m venv VENV && VENV/bin/pip install arris manifold3d numpy
-    VENV/bin/python tests/necks/make_second.py tests/necks/files --seed 3
+    VENV/bin/python tests/necks/make_second.py tests/necks/files --seed 93
 
 Beside the files stands their truth in ``second.json``. The necks are those of spec.py and solid.py:
 what a kernel cannot do (B-splines, some joints of touching solids) is left to the others.

@@ -37,7 +37,7 @@ KINDS: dict[str, dict[str, Any]] = {
     "screws": dict(screws=True, edge=0.8, headstock="tilted"),
     "fan": dict(top="plane", frets="fan", nut="fused", radius=None),
     "no-overhang": dict(overhang=0.0, frets="fused", top="ruled", parts=True),
-    "one-solid": dict(frets="faceted", nut="fused", top="plane", radius=None),
+    "one-solid": dict(frets="faceted", nut="fused"),
 }
 """Each kind of neck and what sets it apart from a usual one."""
 

@@ -22,6 +22,8 @@ LOW = 5.0
 SQUARE = np.cos(np.radians(2.0))
 OFF = 1e-3
 """Points closer [mm] to a wall's line than this lie on it."""
+CHORD, ON_ARC = 0.4, 0.02
+"""A chord of a faceted end is at most this share of its width; its corners lie on it [mm]."""
 ASKED = 0.03
 """A heel that lies more beside the board's centreline [mm] is asked about."""
 
@@ -145,7 +147,7 @@ def _end(
 ) -> tuple[float, bool, Circle2 | None]:  # fmt: skip
     square = [i for i in ends if p.normal[i, 0] > SQUARE and p.spread[i] > 0.9999]
     widths = [float(np.ptp(p.points_of([i])[:, 1])) for i in square]
-    if square and max(widths) > 4.0:
+    if square and max(widths) > 4.0 and not _is_faceted_arc(p, ends, max(widths)):
         points = p.points_of([i for i, w in zip(square, widths, strict=True) if w > 1.0])
         x = points[:, 0]
         at = float(x.max() + x.min()) / 2
@@ -163,6 +165,16 @@ def _end(
         raise PickWanted(f"{name}: the heel's end was not found; pick it by hand.", item="heel end")
     circle = circle_through(curved)
     return float(circle.centre[0] + circle.radius), True, circle
+
+
+def _is_faceted_arc(p: Patches, ends: Sequence[int], widest: float) -> bool:
+    """Whether a mesh's end, one facet of which is square, is an arc's chords all the same."""
+    if p.exact:
+        return False
+    corners = different(np.round(p.points_of(ends)[:, :2], 5))
+    if len(corners) < 5 or widest > CHORD * np.ptp(corners[:, 1]):
+        return False
+    return circle_through(corners).residual < ON_ARC
 
 
 def _tell_end(heel: Heel, circle: Circle2 | None, outline: FloatArray, found: Findings) -> None:

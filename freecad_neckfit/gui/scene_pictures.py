@@ -13,7 +13,7 @@ from PySide import QtGui
 
 from ..sheets.report.content import Picture
 from .translate import tr
-from .views.look import look_at
+from .views.look import look_at, see_whole
 
 SIZE = (1600, 900)
 """Width and height [pixel]."""
@@ -21,7 +21,7 @@ WHITE = 0xFFFFFFFF
 
 
 def scene_pictures(joint: Any) -> list[Picture]:
-    """The joint close up, and the whole as the designer has turned it.
+    """The joint close up, and the whole of it turned as the designer has it.
 
     Empty where the document is not shown in 3D. The view is left as it was found.
     """
@@ -30,9 +30,11 @@ def scene_pictures(joint: Any) -> list[Picture]:
     if not views:
         return []
     view = views[0]
-    whole = _taken(view)
     with _camera_kept(view):
-        look_at(joint, view.getCameraNode())
+        camera = view.getCameraNode()
+        see_whole(joint, camera, SIZE)
+        whole = _taken(view)
+        look_at(joint, camera)
         close = _taken(view)
     titles = tr("The joint in the 3D view"), tr("The whole, as it is turned in the 3D view")
     return [Picture(title, png=png) for title, png in zip(titles, (close, whole), strict=True)]

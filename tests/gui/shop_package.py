@@ -1,6 +1,7 @@
 """Run within FreeCAD's screen: a designer has the package written and the pocket drawn."""
 
 import os
+import re
 from pathlib import Path
 
 import FreeCAD
@@ -24,14 +25,14 @@ def made():
     from freecad_neckfit import __file__ as package
     from freecad_neckfit.features.limits import state_limits
     from freecad_neckfit.features.transfer import joint_from_file
+    from freecad_neckfit.gui.views.look import look_at
 
     document = FreeCAD.newDocument("Shop")
     document.UndoMode = 1
     joint = joint_from_file(document, Path(package).parents[1] / "samples" / "joint.toml")
     state_limits(joint, "pocket.depth", (-0.07, 0.03))
     document.recompute()
-    FreeCADGui.ActiveDocument.ActiveView.viewIsometric()
-    FreeCADGui.SendMsgToActiveView("ViewFit")
+    look_at(joint)  # where the designer is after a joint was made
     pump(300)
     return document, joint
 
@@ -55,7 +56,8 @@ def package_seen(joint, document):
     first = (made / "contents.txt").stat().st_mtime_ns
     seen = {"files": sorted(p.name for p in made.iterdir()), "folder": made.name}
     report = (made / "report.html").read_text()
-    seen["pictures"] = report.count("data:image/png;base64,")
+    pictures = re.findall('data:image/png;base64,([^"]*)"', report)
+    seen["pictures"], seen["different pictures"] = len(pictures), len(set(pictures))
     seen["printed pictures"] = (made / "report.pdf").read_bytes().count(b"/Subtype /Image")
     seen["options"] = "deeper pocket with plate" in report
     seen["drawing"] = (made / "drawing.svg").read_text()

@@ -21,7 +21,7 @@ def test_the_package_is_written_whole_with_pictures_of_the_view(told):
     seen = told["package"]
     assert seen["files"] == sorted([*FILES, CONTENTS])
     assert seen["folder"].endswith(" package")
-    assert seen["pictures"] == seen["printed pictures"] == 2
+    assert seen["pictures"] == seen["printed pictures"] == seen["different pictures"] == 2
     assert seen["camera kept"]
     assert seen["options"]
 

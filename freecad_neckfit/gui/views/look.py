@@ -8,6 +8,8 @@ import FreeCAD
 import FreeCADGui
 from pivy import coin
 
+from ...features.make import parts_of
+
 HEIGHT = 150.0
 """Height of what is seen [mm] when a new joint is shown: pocket, overhang and pickups."""
 ISOMETRIC = (0.424708, 0.17592, 0.339851, 0.820473)
@@ -26,6 +28,26 @@ def look_at(joint: Any, camera: Any = None) -> None:
     centre_on(joint, (0.0, 0.0, 0.0), camera)
     if hasattr(camera, "height"):
         camera.height = HEIGHT
+
+
+def see_whole(joint: Any, camera: Any, size: tuple[int, int]) -> None:
+    """Bring all of the joint's solids into a picture of a size [pixel], without turning.
+
+    At once, by the camera itself: FreeCAD's own way may glide there, and be seen half way.
+    """
+    to_world = joint.getGlobalPlacement().multiply(joint.Placement.inverse()).toMatrix()
+    box = FreeCAD.BoundBox()
+    for part in parts_of(joint):
+        if not part.Shape.isNull():
+            box.add(part.Shape.BoundBox.transformed(to_world))
+    if not box.isValid():
+        return
+    stand_in, place, cube = coin.SoSeparator(), coin.SoTranslation(), coin.SoCube()
+    place.translation = tuple(box.Center)
+    cube.width, cube.height, cube.depth = box.XLength, box.YLength, box.ZLength
+    stand_in.addChild(place)
+    stand_in.addChild(cube)
+    camera.viewAll(stand_in, coin.SbViewportRegion(*size))
 
 
 def centre_on(joint: Any, place: tuple[float, float, float], camera: Any = None) -> None:

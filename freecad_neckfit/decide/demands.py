@@ -79,13 +79,19 @@ def of_checks(checks: Sequence[Check]) -> tuple[int, ...]:
 
 
 def margins(
-    stated: Mapping[str, Any], *, count: int, which: Sequence[int] | None = None
+    stated: Mapping[str, Any],
+    *,
+    count: int,
+    which: Sequence[int] | None = None,
+    told: bool = False,
 ) -> FloatArray:
     """Margins of the demands on ``count`` joints, shape (demands, count); negative where unmet.
 
     Each in mm-equivalents: in the check's unit, divided by its ``span``. Infinite where a demand
     does not apply or has no limit. Their least is below -1e-9 just where the joint does not fit.
     ``stated`` holds inner values, single or of shape (count,). ``which``: indices into ``DEMANDS``.
+    ``told``: as findings tell them. Where parts may touch, that is from the limit itself, and
+    parts that do have nothing to spare; otherwise it is from where they no longer just touch.
     """
     indices = range(len(DEMANDS)) if which is None else which
     case = Case(stated)
@@ -98,11 +104,11 @@ def margins(
             assert check.read is not None  # noqa: S101  (CHECKS hold readers only)
             reading = check.read(case)
             read[check.id] = reading
-        found[row] = _margin(demand, case, read[check.id])
+        found[row] = _margin(demand, case, read[check.id], told=told)
     return found
 
 
-def _margin(demand: Demand, case: Case, reading: Reading) -> Array:
+def _margin(demand: Demand, case: Case, reading: Reading, *, told: bool) -> Array:
     check, applies, known = demand.check, reading.applies, reading.known
     low, high = reading.extremes or (reading.value, reading.value)
     if demand.side == KNOWN:
@@ -111,14 +117,24 @@ def _margin(demand: Demand, case: Case, reading: Reading) -> Array:
     if demand.side == HIGH:
         room = limit - high
     else:
-        # Parts that touch meet a least room of 0 or less: see fit.verdict.margin.
-        if check.contact:
-            limit = np.where(limit <= 0, np.minimum(limit, -TOUCH), limit)
-        room = np.asarray(low, dtype=float) - limit
+        room = _over(np.asarray(low, dtype=float), limit, contact=check.contact, told=told)
     counts = np.asarray(applies) & np.asarray(known) & ~np.isnan(limit)
     if counts.ndim == 0 and counts:
         return room / check.span
     return np.where(counts, room / check.span, np.inf)
+
+
+def _over(low: Array, limit: Array, *, contact: bool, told: bool) -> Array:
+    """How far a least room is over its limit; parts that touch meet one of 0 or less.
+
+    See fit.verdict.margin.
+    """
+    if not contact:
+        return low - limit
+    if told:
+        touching = (np.abs(low) <= TOUCH) & (limit <= 0)
+        return np.where(touching, np.maximum(low - limit, 0.0), low - limit)
+    return low - np.where(limit <= 0, np.minimum(limit, -TOUCH), limit)
 
 
 def met(found: FloatArray) -> Array:

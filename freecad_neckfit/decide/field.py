@@ -33,12 +33,22 @@ class Field:
         self.rows = tuple(range(len(DEMANDS)) if rows is None else rows)
         self.calls = 0
 
-    def at(self, x: FloatArray, y: FloatArray, *, of: Sequence[int] | None = None) -> FloatArray:
-        """Margins at points (x, y), shape (rows, points); ``of`` picks positions in ``rows``."""
+    def at(
+        self,
+        x: FloatArray,
+        y: FloatArray,
+        *,
+        of: Sequence[int] | None = None,
+        told: bool = False,
+    ) -> FloatArray:
+        """Margins at points (x, y), shape (rows, points); ``of`` picks positions in ``rows``.
+
+        ``told``: as findings tell them, see ``margins``.
+        """
         rows = self.rows if of is None else tuple(self.rows[i] for i in of)
         self.calls += 1
         moved = self.x.state(np.asarray(x, dtype=float)) | self.y.state(np.asarray(y, dtype=float))
-        return margins({**self.stated, **moved}, count=len(x), which=rows)
+        return margins({**self.stated, **moved}, count=len(x), which=rows, told=told)
 
     def allowed(self, x: FloatArray, y: FloatArray, of: Sequence[int] | None = None) -> FloatArray:
         """The same with the rounding that a met demand is allowed: at least 0 where it is met."""

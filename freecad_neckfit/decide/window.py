@@ -67,8 +67,8 @@ class Window:
         return self.margins_at(*self.chosen)
 
     def margins_at(self, x: float, y: float) -> dict[Demand, float]:
-        """Margin of every demand that applies at one point, smallest first."""
-        values = self.field.at(np.array([x]), np.array([y]))[:, 0]
+        """Margin of every demand that applies at one point, as findings tell it, smallest first."""
+        values = self.field.at(np.array([x]), np.array([y]), told=True)[:, 0]
         values[np.abs(values) < ROUNDING] = 0.0
         order = np.argsort(values, kind="stable")
         return {

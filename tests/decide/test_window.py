@@ -10,7 +10,7 @@ from freecad_neckfit.decide.window import find_window
 from freecad_neckfit.fit.case import Case
 from freecad_neckfit.fit.checks import ALL
 from freecad_neckfit.fit.seasons import equilibrium_moisture
-from freecad_neckfit.fit.verdict import judge_many
+from freecad_neckfit.fit.verdict import judge_many, margin
 from freecad_neckfit.job.errors import BadInput
 from freecad_neckfit.job.possible import refuse_impossible
 from freecad_neckfit.job.read import read_job
@@ -169,6 +169,19 @@ def test_the_joint_itself_is_marked_and_judged(sample):
     # A heel edge that is not chamfered touches no fillet: nothing to spare, and met.
     assert window.chosen_margins[least] == 0.0
     assert min(m for m in window.chosen_margins.values() if m > 0) == pytest.approx(0.05, abs=1e-3)
+
+
+@pytest.mark.parametrize(("depth", "angle"), [(15.5, 0.0), (16.3, -0.3)])
+def test_what_is_to_spare_is_what_the_check_tells(sample, depth, angle):
+    window = find_window(sample.base.stated)
+    case = Case(window.field.stated | {"pocket.depth": depth, "pocket.angle": angle})
+    least = {}
+    for demand, room in window.margins_at(depth, angle).items():
+        least.setdefault(demand.check, room * demand.check.span)
+    assert {"corner.entry", "end.clearance"} <= {check.id for check in least}
+    for check, room in least.items():
+        said = margin(check, case, value=check.read(case).value)
+        assert room == pytest.approx(float(said), abs=1e-9), check.id
 
 
 def test_a_shim_of_nothing_is_taken_over_as_no_shim(sample):

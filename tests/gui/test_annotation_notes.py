@@ -6,6 +6,7 @@ import pytest
 
 from freecad_neckfit.fit.check import Gravity
 from freecad_neckfit.gui.annotations import notes, palette
+from freecad_neckfit.gui.annotations.pictures import headline_lines
 from freecad_neckfit.job.quantity import Kind, Units
 from freecad_neckfit.run.chain import Result
 from freecad_neckfit.run.finding import Finding, State
@@ -113,3 +114,13 @@ def test_the_gap_map_grows_lighter_with_the_room_and_is_warm_only_where_parts_in
     assert shades == sorted(set(shades))
     assert palette.gap_colour(-0.01, widest=2.0) == palette.VERMILLION
     assert palette.gap_colour(0.0, widest=0.0) == palette.gap_colour(0.0, widest=2.0)
+
+
+def test_an_answer_that_is_out_of_date_is_no_longer_said_large():
+    fresh, stale = (headline_lines(("FITS", "38 fitting"), stale=s) for s in (False, True))
+    assert [line.text for line in fresh] == ["FITS", "38 fitting"]
+    assert stale[0].text.startswith("OUT OF DATE")
+    assert [line.text for line in stale[1:]] == ["FITS", "38 fitting"]
+    for first, *others in (fresh, stale):
+        assert all(first.size > other.size for other in others)
+        assert [other.bold for other in others] == [False] * len(others)

@@ -74,6 +74,13 @@ def test_a_typed_depth_makes_the_check_stale_and_says_so(told):
     assert any("out of date" in words for words in way["says stale"])
 
 
+def test_the_status_bar_says_out_of_date_just_as_long_as_it_is_so(told):
+    way = told["way"]
+    assert "out of date" not in way["says once checked"]
+    assert "out of date" in way["says once undone"]
+    assert "out of date" not in way["says of the former depth"]
+
+
 def test_checked_again_the_label_says_by_how_much_they_interfere(told):
     deeper = told["way"]["deeper"]
     lines, _ = label(deeper)

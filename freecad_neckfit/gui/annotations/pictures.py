@@ -6,6 +6,7 @@ it tells the state by its line style and turns grey when the finding is out of d
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
@@ -68,18 +69,25 @@ def label_picture(
 
 
 def headline_picture(lines: tuple[str, ...], *, scale: float = 1.0, stale: bool = False) -> Picture:
-    """The answer in large letters, and what follows it."""
-    remark = tr("OUT OF DATE: changed since, check again") if stale else ""
-    return _headline_picture(lines, remark, scale)
+    """The answer in large letters, and what follows it.
+
+    Once it need no longer be so, that is what is said large, and the former answer small.
+    """
+    return _headline_picture(tuple(headline_lines(lines, stale=stale)), stale, scale)
+
+
+def headline_lines(lines: Sequence[str], *, stale: bool) -> list[_Line]:
+    """The lines of the headline, from above, with their sizes."""
+    shown = list(lines)
+    if stale:
+        shown.insert(0, tr("OUT OF DATE: changed since, check again"))
+    first = _Line(shown[0], HEAD if stale else HEAD + 4, bold=True)
+    return [first, *(_Line(line, TEXT, colour=FAINT) for line in shown[1:])]
 
 
 @lru_cache(maxsize=16)
-def _headline_picture(lines: tuple[str, ...], stale: str, scale: float) -> Picture:
+def _headline_picture(texts: tuple[_Line, ...], stale: bool, scale: float) -> Picture:
     canvas = _Canvas(scale)
-    first = _Line(lines[0], HEAD + 4, bold=True)
-    texts = [first, *(_Line(line, TEXT, colour=FAINT) for line in lines[1:])]
-    if stale:
-        texts.append(_Line(stale, TEXT, bold=True))
     canvas.open(max(map(canvas.width, texts)) + 4 * PAD, sum(map(canvas.height, texts)) + 2 * PAD)
     y: float = PAD
     for line in texts:

@@ -17,7 +17,7 @@ from .. import preferences
 from ..annotations.gap_map import GapField, gap_field
 from ..annotations.notes import Note, element_of, note_of
 from ..annotations.scene import Scene
-from ..status import say_for_a_while
+from ..status import say_for_a_while, take_back
 from ..translate import tr
 from . import selection
 from .covered import covered
@@ -67,8 +67,8 @@ class CheckView:
         self.refresh(obj)
         if prop in ("Stale", "Findings"):
             obj.ViewObject.signalChangeIcon()
-        if prop == "Stale" and obj.Stale and preferences.warns_of_stale():
-            _say_stale(obj)
+        if prop == "Stale":
+            _tell_stale(obj)
 
     def show_meanwhile(self, notes: Sequence[Note], remark: str) -> None:
         """Show these notes, and no longer what the object's properties say, until ``come_back``."""
@@ -138,10 +138,14 @@ class CheckView:
     __setstate__ = loads
 
 
-def _say_stale(obj: Any) -> None:
-    """In the status bar, for as long as it takes to read."""
+def _tell_stale(obj: Any) -> None:
+    """In the status bar, for as long as it takes to read and as it is so."""
     words = tr("{}: the findings are out of date; check the joint again.")
-    say_for_a_while(words.format(obj.Joint.Label))
+    sentence = words.format(obj.Joint.Label if obj.Joint is not None else obj.Label)
+    if not obj.Stale:
+        take_back(sentence)
+    elif preferences.warns_of_stale():
+        say_for_a_while(sentence)
 
 
 def notes_of(obj: Any, units: Units) -> list[Note]:

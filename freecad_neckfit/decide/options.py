@@ -62,9 +62,15 @@ class Column:
 
     @property
     def unmet(self) -> list[Check]:
-        """Unmet demands, worst first."""
+        """Unmet demands, worst first, as the full check puts them."""
         checks = [c for c in ALL if c.id in self.figures and self.figures[c.id].met is False]
-        return sorted(checks, key=lambda c: (c.gravity, (self.figures[c.id].margin or 0) / c.span))
+        case = Case(self.values)
+
+        def rank(check: Check) -> tuple[Gravity, float]:
+            figure = self.figures[check.id]
+            return check.toll(case, figure.value).gravity, (figure.margin or 0) / check.span
+
+        return sorted(checks, key=rank)
 
     @property
     def verdict(self) -> str:

@@ -70,3 +70,9 @@ class Check:
         """The limit ``low``, ``high`` or ``wish_low`` as a value, or None where there is none."""
         bound = getattr(self, which)
         return case[bound] if isinstance(bound, str) else bound
+
+    def toll(self, case: Case, value: float | None) -> Check | Excess:
+        """What tells the cost of this value where it is unmet: ``excess`` over the most."""
+        high = self.limit(case, "high")
+        over = value is not None and high is not None and value > float(high)
+        return self.excess if self.excess is not None and over else self

@@ -8,7 +8,7 @@ from typing import Any, Protocol
 import numpy as np
 
 from ..fit.case import Case
-from ..fit.check import Check, Excess, Gravity
+from ..fit.check import Check, Gravity
 from ..fit.reading import Reading
 from ..fit.verdict import ROUNDING, TOUCH, margin
 from ..job.quantity import Units
@@ -161,7 +161,7 @@ def _finding(
     words = Words(check, room, units)
     # Whoever moves a joint by a figure in doubt may move it the wrong way.
     advised = met is False and state is not State.DISAGREES
-    toll = _toll(check, case, value)
+    toll = check.toll(case, value)
     return Finding(
         id=check.id,
         title=check.title,
@@ -181,12 +181,6 @@ def _finding(
         closed_form=closed,
         solids=solid,
     )
-
-
-def _toll(check: Check, case: Case, value: float | None) -> Check | Excess:
-    high = _number(check.limit(case, "high"))
-    over = value is not None and high is not None and value > high
-    return check.excess if check.excess is not None and over else check
 
 
 def _place(solid: Figure | None, closed: Figure | None) -> tuple[float, float, float] | None:

@@ -15,6 +15,7 @@ from freecad_neckfit.fit.checks import ALL, overhang_gap
 from freecad_neckfit.fit.verdict import judge_many
 from freecad_neckfit.job.quantity import Units
 from freecad_neckfit.job.read import read_job
+from freecad_neckfit.run.chain import check_values
 
 SAMPLE = Path(__file__).parents[2] / "samples" / "joint.toml"
 
@@ -46,6 +47,13 @@ def test_the_first_line_is_the_verdict_and_it_is_that_of_the_full_check(job, col
         assert (found.verdict == "fits") is fits
         assert (cell.text == "fits") is fits
         assert cell.unmet is not fits
+
+
+def test_what_is_unmet_stands_in_the_order_of_the_full_check(job, columns):
+    for joint, found in zip((job.base, *job.options), columns, strict=True):
+        told = check_values(joint.stated, solids=False).findings
+        assert [c.id for c in found.unmet] == [f.id for f in told if f.met is False]
+    assert sum(len(found.unmet) > 1 for found in columns) > 3
 
 
 def test_only_what_differs_is_shown(columns, table):

@@ -63,14 +63,15 @@ def headline(result: Result, look: Look) -> str:
     if first is not None and result.verdict is Verdict.DOES_NOT_FIT:
         others = sum(f.met is False for f in result.findings) - 1
         more = f" (and {others} more)" if others else ""
-        why = f" - {first.title}: {_value(first, look)}, {_complaint(first, look)}{more}"
+        why = f" - {first.title}: {_value(first, look)}, {complaint(first, units=look.units)}{more}"
     elif first is not None and result.verdict is Verdict.UNSURE:
         why = f" - {first.title}: {first.reason}"
     return "\n".join([look.tint(line, state) for line in _wrapped(verdict + why, look.width, "")])
 
 
-def _complaint(finding: Finding, look: Look) -> str:
-    short = show_value(abs(finding.margin or 0.0), kind=finding.unit, units=look.units)
+def complaint(finding: Finding, *, units: Units) -> str:
+    """By how much an unmet demand is missed, and which way."""
+    short = show_value(abs(finding.margin or 0.0), kind=finding.unit, units=units)
     return (
         f"{finding.state.value}, {short} short"
         if finding.state is not State.TOO_MUCH

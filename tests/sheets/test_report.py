@@ -8,7 +8,7 @@ pytest.importorskip("FreeCAD")
 from freecad_neckfit.sheets.drawing import draw
 from freecad_neckfit.sheets.flow import A4, LETTER
 from freecad_neckfit.sheets.paper import A3, Title
-from freecad_neckfit.sheets.report.content import Picture, Section, report_of
+from freecad_neckfit.sheets.report.content import Picture, Section, reason, report_of
 from freecad_neckfit.sheets.report.html import html
 from freecad_neckfit.sheets.report.pages import report_pages
 from freecad_neckfit.sheets.report.pictures import drawn_pictures
@@ -51,6 +51,14 @@ def tags_of(text):
     parser.feed(text)
     assert not parser.open
     return parser
+
+
+def test_the_reason_says_which_way_a_demand_is_missed():
+    wide, tight = sample("usual depth, no plate"), sample(UNFIT)
+    assert "too much by" in reason(wide.result, wide.units)
+    assert "short" not in reason(wide.result, wide.units)
+    assert "interferes" in reason(tight.result, tight.units)
+    assert "mm short" in reason(tight.result, tight.units)
 
 
 def test_the_verdict_comes_first():

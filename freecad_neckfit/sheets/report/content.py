@@ -12,6 +12,7 @@ from ...job.quantity import Kind, Units
 from ...job.show import compact_length, show_value
 from ...run.chain import Result
 from ...run.finding import Finding, State
+from ...run.table import complaint
 from ..ink import Page
 from ..joint import Joint
 
@@ -112,10 +113,9 @@ def reason(result: Result, units: Units) -> str:
     if first is None:
         return "Nothing was checked."
     if counts[False]:
-        short = _figure(abs(first.margin or 0.0), first.unit, units)
         others = counts[False] - 1
         more = f", and {others} more" if others else ""
-        return f"{_upper(first.title)}: {first.state.value}, {short} short{more}."
+        return f"{_upper(first.title)}: {complaint(first, units=units)}{more}."
     doubtful = [f for f in result.findings if f.state in (State.UNKNOWN, State.DISAGREES)]
     if doubtful:
         return f"{_upper(doubtful[0].title)}: {doubtful[0].reason}"

@@ -62,6 +62,7 @@ class LimitsTable(QtGui.QTableWidget):
         self.verticalHeader().setDefaultSectionSize(26)
         self.horizontalHeader().setSectionResizeMode(QtGui.QHeaderView.ResizeToContents)
         self.horizontalHeader().setSectionResizeMode(NAME, QtGui.QHeaderView.Stretch)
+        self.setWordWrap(False)  # cut short at a word, two names could look alike
         self.setSelectionBehavior(QtGui.QAbstractItemView.SelectRows)
         self.setAccessibleName(tr("Dimensions that vary, and their limits"))
         self.itemChanged.connect(self._changed)

@@ -71,7 +71,7 @@ class TolerancesDialog(DecideDialog):
         self.default.setToolTip(tr("Let the selected dimension have its default limits again."))
         row.addWidget(self.default)
         left.addLayout(row)
-        upper.addLayout(left, 6)
+        upper.addLayout(left, 7)  # wide enough for the names of dimensions in every language
         upper.addWidget(self.picture, 5)
         self.body.addLayout(self._fields())
         self.body.addLayout(upper, 3)

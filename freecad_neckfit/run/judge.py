@@ -149,7 +149,7 @@ def _finding(
     units: Units,
 ) -> Finding:
     chosen = solid or closed
-    value = chosen.value if chosen else None
+    value = _without_noise(chosen.value) if chosen else None
     room = float(margin(check, case, value=value)) if value is not None else None
     if room is not None:
         room = _settled(room)
@@ -208,7 +208,11 @@ def _settled(room: float) -> float | None:
     """A margin without the last digits' noise; None where there is no limit."""
     if not math.isfinite(room):
         return None
-    return 0.0 if abs(room) < ROUNDING else room
+    return _without_noise(room)
+
+
+def _without_noise(value: float) -> float:
+    return 0.0 if abs(value) < ROUNDING else value
 
 
 def _number(limit: object | None) -> float | None:

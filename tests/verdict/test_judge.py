@@ -71,6 +71,12 @@ def test_parts_that_may_touch_are_met_by_touching():
     assert finding(closed=-0.02, low=0.0).met is False
 
 
+def test_a_room_of_nothing_is_no_room_of_less_than_nothing():
+    touching = finding(closed=-4e-19, low=0.0)
+    assert touching.state is State.TOUCHES
+    assert (touching.value, str(touching.value)) == (0.0, "0.0")
+
+
 def test_parts_apart_do_not_touch_where_only_their_overlap_is_told():
     apart = {"low": 0.0, "overlap": True}
     assert finding(closed=0.0, **apart).state is State.FITS

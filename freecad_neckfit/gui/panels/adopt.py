@@ -6,7 +6,7 @@ from typing import Any
 
 import FreeCAD
 import FreeCADGui
-from PySide import QtCore, QtGui
+from PySide import QtCore
 
 from ...features.adopt_pick import Pick, pick_of
 from ...features.adopt_preview import preview
@@ -24,6 +24,7 @@ from .adopt_form import WIDTH, AdoptForm
 from .adopt_watch import PickWatch
 from .docked import widen
 from .fit_watch import CloseWatch
+from .task_panel import TaskPanel
 
 
 def open_panel(joint: Any = None) -> AdoptPanel:
@@ -42,7 +43,7 @@ def open_panel(joint: Any = None) -> AdoptPanel:
     return panel
 
 
-class AdoptPanel:
+class AdoptPanel(TaskPanel):
     """FreeCAD's task panel; ``form`` is its widget. Until OK the document stays as it is."""
 
     def __init__(self, document: Any, joint: Any) -> None:
@@ -65,23 +66,6 @@ class AdoptPanel:
             for sub in chosen.SubElementNames or ("",):
                 self._picked(chosen.Object, sub)
         self._show()
-
-    def getStandardButtons(self) -> Any:  # noqa: N802 (FreeCAD's name)
-        """OK and Cancel."""
-        both = QtGui.QDialogButtonBox.Ok | QtGui.QDialogButtonBox.Cancel
-        return getattr(both, "value", None) or int(both)
-
-    def isAllowedAlterSelection(self) -> bool:  # noqa: N802 (FreeCAD's name)
-        """Faces are picked in the 3D view."""
-        return True
-
-    def isAllowedAlterView(self) -> bool:  # noqa: N802 (FreeCAD's name)
-        """The designer turns the model to see them."""
-        return True
-
-    def isAllowedAlterDocument(self) -> bool:  # noqa: N802 (FreeCAD's name)
-        """What is picked must stay as it is."""
-        return False
 
     def accept(self) -> bool:
         """OK: adopt as one step of undo; what is refused leaves the panel open and says why."""

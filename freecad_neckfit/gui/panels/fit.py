@@ -32,6 +32,7 @@ from .fit_rows import rows_of, waiting_rows
 from .fit_session import FitSession, Trial
 from .fit_views import annotations_of, camera_of, views_of
 from .fit_watch import CloseWatch, PickWatch
+from .task_panel import TaskPanel
 
 
 def open_panel(joint: Any = None) -> FitPanel | None:
@@ -74,7 +75,7 @@ def told(act: Callable[..., None]) -> Callable[..., None]:
     return guarded
 
 
-class FitPanel:
+class FitPanel(TaskPanel):
     """FreeCAD's task panel; ``form`` is its widget."""
 
     def __init__(self, joint: Any) -> None:
@@ -108,23 +109,6 @@ class FitPanel:
         if boxes:
             boxes[0].setFocus()
             boxes[0].selectAll()
-
-    def getStandardButtons(self) -> Any:  # noqa: N802 (FreeCAD's name)
-        """OK and Cancel."""
-        both = QtGui.QDialogButtonBox.Ok | QtGui.QDialogButtonBox.Cancel
-        return getattr(both, "value", None) or int(both)
-
-    def isAllowedAlterDocument(self) -> bool:  # noqa: N802 (FreeCAD's name)
-        """Other commands would become part of this panel's step of undo."""
-        return False
-
-    def isAllowedAlterView(self) -> bool:  # noqa: N802 (FreeCAD's name)
-        """The designer may look at the joint from anywhere."""
-        return True
-
-    def isAllowedAlterSelection(self) -> bool:  # noqa: N802 (FreeCAD's name)
-        """Labels are picked in the 3D view."""
-        return True
 
     def accept(self) -> bool:
         """OK: what is being typed or turned counts; a refused entry leaves the panel open."""

@@ -8,7 +8,7 @@ from typing import Any
 import FreeCAD
 import FreeCADGui
 import numpy as np
-from PySide import QtCore, QtGui
+from PySide import QtCore
 
 from ...features.neck_import import read_neck
 from ...features.one_step import one_step
@@ -29,6 +29,7 @@ from .neck_form import NeckForm
 from .neck_names import name_of
 from .neck_session import NeckSession
 from .neck_wait import reading, thinking
+from .task_panel import TaskPanel
 
 
 def open_panel(document: Any, joint: Any, file: str) -> ImportPanel | None:
@@ -59,7 +60,7 @@ def open_panel(document: Any, joint: Any, file: str) -> ImportPanel | None:
     return panel
 
 
-class ImportPanel:
+class ImportPanel(TaskPanel):
     """FreeCAD's task panel; ``form`` is its widget. Until OK the document stays as it is."""
 
     def __init__(self, document: Any, session: NeckSession) -> None:
@@ -91,23 +92,6 @@ class ImportPanel:
         self._list()
         if self.session.open():
             self.form.list.choose(self.session.open()[0])
-
-    def getStandardButtons(self) -> Any:  # noqa: N802 (FreeCAD's name)
-        """OK and Cancel."""
-        both = QtGui.QDialogButtonBox.Ok | QtGui.QDialogButtonBox.Cancel
-        return getattr(both, "value", None) or int(both)
-
-    def isAllowedAlterSelection(self) -> bool:  # noqa: N802 (FreeCAD's name)
-        """Clicks in the view go through FreeCAD too."""
-        return True
-
-    def isAllowedAlterView(self) -> bool:  # noqa: N802 (FreeCAD's name)
-        """The designer turns the neck."""
-        return True
-
-    def isAllowedAlterDocument(self) -> bool:  # noqa: N802 (FreeCAD's name)
-        """What the neck goes into must stay as it is."""
-        return False
 
     def accept(self) -> bool:
         """OK: the neck is the joint's, in one step; what is refused leaves the panel open."""

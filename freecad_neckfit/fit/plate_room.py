@@ -12,7 +12,7 @@ from .cutout import Wall, straight_sides
 from .dips import dip
 from .mount import bare_top
 from .outline import heel_outline
-from .sides import corner_room, end_room, height_at
+from .sides import corner_room, height_at, level_end_room
 from .sunk import board_in_cutout
 
 if TYPE_CHECKING:
@@ -35,9 +35,11 @@ def _heel_beside(case: Case) -> Array:
     """Room beside the heel's straight sides, as far as they reach up to the plate."""
     glue, seated = case["neck.glue_line"], case.seated
     foot = seated.z0 - seated.x0 * seated.tan + glue / seated.cos
-    under = dip(case, foot=foot, edge=_heel_edge(case, z=glue), rise=case["finish.top"])
     best: Array = np.inf
     for wall in case.once(straight_sides):
+        # The plate begins at its wall: what a heel that is too wide meets farther out is lower.
+        edge = Edge(wall.half, wall.taper)
+        under = dip(case, foot=foot, edge=edge, rise=case["finish.top"])
         first, last = _common(case, wall)
         for part in (Stretch(first, np.minimum(last, under.first)),
                      Stretch(np.maximum(first, under.last), last)):  # fmt: skip
@@ -69,23 +71,35 @@ def _reach(case: Case, wall: Wall, *, x: Array, high: Array) -> Array:
 
 
 def _least(case: Case, wall: Wall, part: Stretch) -> Array:
-    """Room changes evenly along the side and up it: least at an end, at the plate's face there."""
+    """Room changes evenly along the side and up it: least at an end, at the plate's face there.
+
+    Where the heel leans away from the end at that face, it is least at one of two points: as far
+    as the side goes at any height, or as it goes at that face.
+    """
     heel, seated = case.once(heel_outline), case.seated
     narrows = wall.taper * seated.cos < heel.taper
-    x = pick(narrows, part.last, part.first)
     # Higher up the heel it is wider where it leans toward the bridge and widens that way.
     high = heel.taper * seated.sin > 0
+    there = pick(
+        narrows,
+        np.minimum(part.last, _reach(case, wall, x=heel.meet, high=high)),
+        np.maximum(part.first, _reach(case, wall, x=-case["neck.heel_length"], high=high)),
+    )
     rise = case["finish.top"] + pick(high, case["plate.thickness"], 0.0)
-    z = _height(case, x=x, y=wall.half, rise=rise)
-    room = wall.half + wall.taper * x - _heel_edge(case, z=z).at(x)
+    room = np.minimum(*(
+        _room_at(case, wall, x=x, rise=rise)
+        for x in (pick(narrows, part.last, part.first), there)
+    ))  # fmt: skip
     return room / np.sqrt(1 + np.square(wall.taper))
 
 
-def _heel_edge(case: Case, *, z: Array) -> Edge:
-    """The heel's straight side at neck height z as a line over the body."""
+def _room_at(case: Case, wall: Wall, *, x: Array, rise: Array) -> Array:
+    """Half the cut-out's width less the heel's at X, ``rise`` over the top; at its end past it."""
     heel, seated = case.once(heel_outline), case.seated
-    at_zero = (z * seated.sin - seated.x0) / seated.cos
-    return Edge(heel.half + heel.taper * at_zero, heel.taper / seated.cos)
+    z = _height(case, x=x, y=wall.half, rise=rise)
+    in_neck = (x - seated.x0 + z * seated.sin) / seated.cos
+    at = within(in_neck, -case["neck.heel_length"], heel.meet)
+    return wall.half + wall.taper * x - heel.side(at)
 
 
 def _height(case: Case, *, x: Array, y: Array, rise: Array) -> Array:
@@ -99,15 +113,21 @@ def _height(case: Case, *, x: Array, y: Array, rise: Array) -> Array:
 def _heel_end(case: Case) -> Array:
     """Room before the heel's end and about its corners, if all of them reach up to the plate.
 
-    A curved top is lower at the corners than on the centreline: there the plate begins lowest.
+    A curved top is lower at the corners than on the centreline: there the plate begins lowest
+    before a straight end. A round one comes nearest on the centreline.
     """
     around, heel = case.once(cutout_outline), case.once(heel_outline)
     low, high = case["finish.top"], case["finish.top"] + case["plate.thickness"]
     wide = np.minimum(heel.side(heel.meet), around.side(around.meet))
-    levels = _end_height(case, y=wide, rise=low), _end_height(case, y=0.0, rise=high)
-    end = end_room(case, around=around, levels=levels, leaning=False).value
+    lowest = 0.0 if case["neck.heel_end"] == "round" else wide
+    end = np.minimum(*(
+        level_end_room(case, around=around, z=_end_height(case, y=y, rise=rise), rise=rise)
+        for y, rise in ((lowest, low), (0.0, high))
+    ))  # fmt: skip
     corner = np.minimum(*(
-        corner_room(case, around=around, z=_end_height(case, y=wide, rise=rise), leaning=False)
+        corner_room(
+            case, around=around, z=_end_height(case, y=wide, rise=rise), leaning=False, level=True
+        )
         for rise in (low, high)
     ))  # fmt: skip
     return pick(_end_reaches(case), np.minimum(end, corner), np.inf)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
 
-from ..job.arrays import Array, distance, within
+from ..job.arrays import Array, distance, pick, within
 from .lesser import lesser
 from .mount import bare_top
 from .outline import Outline, heel_outline, pocket_outline
@@ -80,10 +80,10 @@ def wall_shift(case: Case, *, z: Array) -> Array:
     return -(case.seated.z0 + z * case.seated.cos) * np.tan(case.seat.floor)
 
 
-def end_room(case: Case, *, around: Outline, levels: tuple[Array, Array], leaning: bool) -> Room:
+def end_room(case: Case, *, around: Outline, levels: tuple[Array, Array]) -> Room:
     """Least room [mm] between the heel's end and the end of ``around``, at neck heights ``levels``.
 
-    ``leaning``: the end wall may lean with the floor. A straight face against a straight wall
+    The end wall may lean with the floor. A straight face against a straight wall
     comes closest at one of the two levels: the first square to the heel, as its bottom is, the
     second level in the body, as its top is. In a round end the heel's corners may come closer
     than its apex; the room is to the end's arc, carried on past its ends, for beside them lie
@@ -91,13 +91,20 @@ def end_room(case: Case, *, around: Outline, levels: tuple[Array, Array], leanin
     """
     best: Room | None = None
     for z, level in zip(levels, (False, True), strict=True):
-        found = _end_room_at(case, around, z=z, level=level, leaning=leaning)
+        found = _end_room_at(case, around, z=z, level=level, leaning=True)
         best = lesser(best, Room(found, np.zeros(()), z))
     assert best is not None  # noqa: S101  (there are two levels)
     return best
 
 
-def _end_room_at(case: Case, around: Outline, *, z: Array, level: bool, leaning: bool) -> Array:
+def level_end_room(case: Case, *, around: Outline, z: Array, rise: Array) -> Array:
+    """As ``end_room`` at one height: z of the end, ``rise`` over the top; an upright end wall."""
+    return _end_room_at(case, around, z=z, level=True, leaning=False, rise=rise)
+
+
+def _end_room_at(
+    case: Case, around: Outline, *, z: Array, level: bool, leaning: bool, rise: Array = 0.0
+) -> Array:
     seated = case.seated
     apex = around.end - _off_wall(case, x=0.0, z=z, leaning=leaning)
     if case["pocket.end_shape"] == "square":
@@ -109,8 +116,9 @@ def _end_room_at(case: Case, around: Outline, *, z: Array, level: bool, leaning:
     if level:
         glue, cut = case["neck.glue_line"], z - x * seated.sin / seated.cos
         level_there = z < glue
-        if case["body.top"] != "flat" and leaning:
-            cut = _cut_by_top(case, around, x=x, y=y, z=z, radius=0.0 if is_round else heel.radius)
+        if case["body.top"] != "flat":
+            radius = 0.0 if is_round else heel.radius
+            cut = _cut_by_top(case, around, x=x, y=y, z=z, radius=radius, rise=rise)
             level_there = cut < glue
         z = np.where(level_there, within(cut, case["neck.heel_edge"], glue), glue)
         # An upright corner cut level looks longer along X, one cut square to itself shorter.
@@ -127,17 +135,18 @@ def _end_room_at(case: Case, around: Outline, *, z: Array, level: bool, leaning:
 
 
 def _cut_by_top(
-    case: Case, around: Outline, *, x: Array, y: Array, z: Array, radius: Array
+    case: Case, around: Outline, *, x: Array, y: Array, z: Array, radius: Array, rise: Array
 ) -> Array:
-    """Neck height [mm] at (x, y) of the level that a bent top has beside the heel's corner.
+    """Neck height [mm] at (x, y) of the level ``rise`` over a bent top beside the heel's corner.
 
-    It is the top's over the corner's point nearest to the round end, ``radius`` ahead of (x, y).
+    The top is taken over the corner's point nearest to the round end, ``radius`` ahead of (x, y).
     """
     seated = case.seated
     right = seated.body_x(x=x, z=z) - around.arc_x
     share = radius / distance(right, y)
     at = seated.body_x(x=x + share * right, z=z)
-    return (bare_top(case, x=at, y=y + share * y) - seated.z0 - x * seated.sin) / seated.cos
+    big_z = bare_top(case, x=at, y=y + share * y) + rise
+    return (big_z - seated.z0 - x * seated.sin) / seated.cos
 
 
 def _off_wall(case: Case, *, x: Array, z: Array, leaning: bool) -> Array:
@@ -161,12 +170,19 @@ def _farthest_on_arc(x: Array, y: Array, radius: Array, squeeze: Array) -> tuple
 
 
 def corner_room(
-    case: Case, *, around: Outline, z: Array, leaning: bool, heel: Outline | None = None
+    case: Case,
+    *,
+    around: Outline,
+    z: Array,
+    leaning: bool,
+    heel: Outline | None = None,
+    level: bool = False,
 ) -> Array:
     """Least room [mm] between the heel's corner and end, corner and side of ``around``.
 
     The heel's corner is an arc, or where a round end meets the side a point. ``heel``: another
-    outline than that of the heel's full section.
+    outline than that of the heel's full section. ``level``: the heel is cut level with the body
+    at its end's height z, otherwise square to itself.
     """
     heel, seated = heel or case.once(heel_outline), case.seated
     shift = wall_shift(case, z=z) if leaning else 0.0
@@ -174,16 +190,19 @@ def corner_room(
         # The sides stand still while the end leans: seen from the end they are wider or narrower.
         wider = around.taper * shift
         around = replace(around, half=around.half + wider, arc_y=around.arc_y + wider)
+    # Cut level an upright corner looks longer along X, but for what is as high as the glue line.
+    upright = level & (z - heel.meet * seated.tan < case["neck.glue_line"])
+    slant = pick(upright, 1 / seated.cos, seated.cos) if level else seated.cos
     origin = seated.x0 - z * seated.sin - shift
-    at_side = around.farthest(x=origin + heel.meet * seated.cos, y=heel.side(heel.meet))
+    at_side = around.farthest(x=origin + heel.meet * slant, y=heel.side(heel.meet))
     if case["neck.heel_end"] == "round":
         return -at_side
     on_arc = around.farthest(
-        x=origin + heel.arc_x * seated.cos,
+        x=origin + heel.arc_x * slant,
         y=heel.arc_y,
         radius=heel.radius,
-        squeeze=seated.cos,
-        until=heel.taper / seated.cos,
+        squeeze=slant,
+        until=heel.taper / slant,
     )
     return -np.maximum(on_arc, at_side)
 
@@ -196,7 +215,7 @@ def pocket_sides(case: Case) -> Room:
 def pocket_end(case: Case) -> Room:
     """End room [mm] in the pocket, from the floor to the top, finish on the wall taken off."""
     levels = case["neck.heel_edge"], height_at(case, x=0.0, rise=0.0)
-    return end_room(case, around=case.once(walls), levels=levels, leaning=True)
+    return end_room(case, around=case.once(walls), levels=levels)
 
 
 def pocket_corner(case: Case) -> Array:

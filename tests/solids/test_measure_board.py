@@ -190,6 +190,30 @@ MENDED = {
         "finish.wall": 0.06, "pocket.width_end": 58.0, "pocket.width_mouth": 57.0}),
     "a screw leaning from the rod": ("screw_rod", "screws.rod", {
         "pocket.angle": 2.0, "neck.rod_end": 129.0}),
+    "a heel nearer to the plate's rim than to its cut-out": ("plate_heel", "plate.heel", {
+        "neck.heel_width_end": 108.0, "plate.cover": "surround"}),
+    "a heel nearer to the rim of a plate on one side": ("plate_heel", "plate.heel", {
+        "neck.heel_width_end": 94.0, "plate.cover": "treble side"}),
+    "a heel nearer to a pickup's opening than to the cut-out": ("plate_heel", "plate.heel", {
+        "neck.heel_width_end": 111.0, "plate.cover": "surround", "pickup_neck.fitted": True,
+        "pickup_neck.mount": "top"}),
+    "a leaning heel that ends beside a widening cut-out": ("plate_heel", "plate.heel", {
+        "neck.heel_width_end": 96.9, "pocket.length": 89.9, "pocket.end_shape": "round",
+        "pocket.end_radius": 35.8, "pocket.angle": 0.93, "plate.cover": "surround",
+        "neck.heel_corner_radius": 0.0, "plate.thickness": 2.7}),
+    "a heel under the plate beside its cut-out only": ("plate_heel", "plate.heel", {
+        "neck.heel_width_mouth": 78.0, "pocket.length": 78.0, "neck.glue_line": 17.3,
+        "pocket.depth": 19.5, "body.top": "carved", "body.carve_slope": 1.2,
+        "plate.cover": "surround"}),
+    "a corner under a domed plate": ("plate_heel", "plate.heel", {
+        "body.top": "domed", "plate.cover": "treble side", "pocket.angle": -6.0}),
+    "a round end before a carved plate": ("plate_heel", "plate.heel", {
+        "neck.heel_end": "round", "pocket.angle": 3.0, "pocket.wall": "floor",
+        "body.top": "carved", "plate.cover": "treble side"}),
+    "a plate that dips under a heel too wide for it": ("plate_heel", "plate.heel", {
+        "pocket.width_end": 56.0, "pocket.width_mouth": 49.0, "pocket.depth": 17.0,
+        "pocket.angle": 1.0, "body.top": "carved", "body.carve_slope": -0.9,
+        "plate.cover": "treble side"}),
 }  # fmt: skip
 
 

@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 from ...job.arrays import FloatArray
 from .context import Context
 from .facets import Facets
-from .sections import section
+from .sections import section, signed_room
 
 ROLES = ("neck", "middle", "bridge")
 AROUND = 3.0
@@ -19,6 +19,10 @@ BESIDE = 12.0
 """How far [mm] beside the pocket the cut-out's sides may stand."""
 SAME = 1e-9
 """Segments whose ends and normals differ by less than this [mm, radians] are one."""
+FACING = 0.02
+"""A wall faces where its normal's part that way is more than this."""
+JOINED = 0.01
+"""Walls whose ends lie nearer to each other than this [mm] join."""
 UPRIGHT = 0.3
 """Walls lean less than this (Z of their normal)."""
 
@@ -30,6 +34,45 @@ def plate_walls(context: Context) -> Facets:
     low, high = floor[:, 1].min() - BESIDE, floor[:, 4].max() + BESIDE
     plate = context.near("plate", (x0, x1, min(y0, float(low)), max(y1, float(high))))
     return plate.where(np.abs(plate.normal[:, 2]) < UPRIGHT)
+
+
+def cutout_walls(context: Context, *, past: float) -> Facets:
+    """Walls of the cut-out about the heel: beside it, and past X = ``past`` ahead of it.
+
+    The plate's rim faces away, and openings for pickups stand apart: a heel that is much too
+    wide may lie nearer to those.
+    """
+    walls = plate_walls(context)
+    half = float(context.facets("heel").points[:, :, 1].max()) / 4
+    y = walls.points[:, :, 1].mean(axis=1)
+    inward = -np.sign(y) * walls.normal[:, 1]
+    beside = (inward > FACING) & (np.abs(y) > half)
+    ahead = (walls.normal[:, 0] < -FACING) & (inward > -FACING)
+    facing = walls.where(beside | (ahead & (walls.points[:, :, 0].max(axis=1) > past)))
+    return _joining(facing, np.array([past, 0.0]))
+
+
+def _joining(walls: Facets, start: FloatArray) -> Facets:
+    """The face nearest to a point of the plan, and all that join on to it."""
+    if not len(walls):
+        return walls
+    plan = {int(f): walls.of_faces([f]).points[:, :, :2].reshape(-1, 2) for f in set(walls.face)}
+    nearest = min(plan, key=lambda f: _away(walls.of_faces([f]), start))
+    found, new = {nearest}, [nearest]
+    while new:
+        here = plan[new.pop()]
+        new += [f for f in plan if f not in found and _meets(plan[f], here)]
+        found.update(new)
+    return walls.of_faces(found)
+
+
+def _away(face: Facets, point: FloatArray) -> float:
+    return abs(float(signed_room(point[None], *plan_lines(face))[0][0]))
+
+
+def _meets(one: FloatArray, other: FloatArray) -> bool:
+    apart = one[:, None] - other[None]
+    return bool(np.hypot(apart[..., 0], apart[..., 1]).min() < JOINED)
 
 
 @dataclass(frozen=True)

@@ -7,8 +7,8 @@ import numpy as np
 from ...job.arrays import FloatArray
 from .board_sides import board_in_cutout
 from .context import Context
-from .cutout import first_ahead, plan_lines, plate_side, plate_walls
-from .facets import EMPTY, Facets
+from .cutout import cutout_walls, first_ahead, plan_lines, plate_side
+from .facets import EMPTY, Facets, joined
 from .measured import Measured, least
 from .overlay import SAME, overlay
 from .sections import signed_room
@@ -55,6 +55,8 @@ def _end_at_plate(context: Context) -> Facets:
     rim = corners[z > z.max() - 1e-6]
     if np.any(rim[:, 2] - context.top_height(rim[:, :2]) <= low):
         return EMPTY
+    # A bent top is highest on the centreline: cut there too, not from corner to corner alone.
+    end = joined([end.clipped(axis=1, at=0.0, above=above) for above in (True, False)])
     over = end.cut(_over_top(context, end) - low)
     return over.cut(high - _over_top(context, over)) if len(over) else over
 
@@ -65,9 +67,12 @@ def _over_top(context: Context, facets: Facets) -> FloatArray:
 
 
 def _corners(context: Context, end: Facets) -> Measured | None:
-    """From the heel's end and the roundings of its corners to all walls of the cut-out."""
-    points, walls = end.points.reshape(-1, 3), plate_walls(context)
-    if not len(points) or not len(walls):
+    """From the heel's end and the roundings of its corners to the cut-out's walls."""
+    points = end.points.reshape(-1, 3)
+    if not len(points):
+        return None
+    walls = cutout_walls(context, past=float(points[:, 0].mean()))
+    if not len(walls):
         return None
     # Triangles share their corners, and upright ones stand over each other.
     points = points[np.sort(np.unique(points[:, :2], axis=0, return_index=True)[1])]

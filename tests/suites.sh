@@ -83,6 +83,12 @@ shared_pip_settings() {
     done
 }
 
+# What this run was asked for by variables that the tests read, as NAME=value lines; where things
+# lie is another matter in there.
+shared_wishes() {
+    env | grep -E '^NECKFIT_[A-Z]+=' | grep -vE '^NECKFIT_(CACHE|ROOT|FREECAD|PICTURES)=' || true
+}
+
 # run_in_suite SUITE ARGUMENTS...: this checkout's tests/run inside the suite, on a copy of its own,
 # so that a run there neither sees later edits nor leaves files here.
 run_in_suite() {
@@ -110,7 +116,7 @@ copy_checkout() {
 enter_suite() {
     local root=$NECKFIT_CACHE/suites/$1 checkout=$2 settings=()
     shift 2
-    mapfile -t settings < <(shared_pip_settings)
+    mapfile -t settings < <(shared_pip_settings && shared_wishes)
     [[ ! -e $root/etc/neckfit/certificates.crt ]] ||
         settings+=(PIP_CERT=/etc/neckfit/certificates.crt)
     mkdir -p "$root/cache"

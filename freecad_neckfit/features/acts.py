@@ -16,7 +16,9 @@ from .run_check import check
 from .staleness import is_stale
 from .transfer import joint_from_file, joint_to_file
 
-SAMPLE = Path(package_file).parent.parent / "samples" / "joint.toml"
+SAMPLES = Path(package_file).parent.parent / "samples"
+SAMPLE = SAMPLES / "joint.toml"
+START = SAMPLES / "start.toml"
 
 
 def build_sample(document: Any) -> Any:
@@ -41,6 +43,14 @@ def new_joint(document: Any, defaults: str = "") -> Any:
     # The fragment's name and options are its own, not the new joint's.
     joint.JobName, joint.Options, joint.Label = "", "", "Joint"
     return build(joint)
+
+
+def start_joint(document: Any) -> Any:
+    """Add a joint that fits, to begin with, and build it; return it.
+
+    Raises BadInput where the file that states it is not there.
+    """
+    return new_joint(document, str(START))
 
 
 def open_job(document: Any, file: str, option: str | None = None) -> Any:

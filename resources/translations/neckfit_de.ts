@@ -3125,8 +3125,8 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Eine gerade Kante, eine Skizzenlinie oder eine Bezugslinie längs der Mitte.</translation>
   </message>
   <message>
-   <source>Add a joint at default values, or at the shop's own as the preferences name them</source>
-   <translation>Eine Verbindung mit Vorgabewerten anlegen, oder mit denen der Werkstatt laut Einstellungen</translation>
+   <source>Add a joint that fits, to begin with, or one with the shop's values that the preferences name</source>
+   <translation>Eine passende Verbindung zum Anfangen anlegen, oder eine mit den Werten der Werkstatt laut Einstellungen</translation>
   </message>
   <message>
    <source>Add the joint that a job file (TOML) states to this document</source>
@@ -10076,8 +10076,8 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>&amp;Neue Verbindung</translation>
   </message>
   <message>
-   <source>Add a joint at default values, or at the shop's own as the preferences name them</source>
-   <translation>Eine Verbindung mit Vorgabewerten anlegen, oder mit denen der Werkstatt laut Einstellungen</translation>
+   <source>Add a joint that fits, to begin with, or one with the shop's values that the preferences name</source>
+   <translation>Eine passende Verbindung zum Anfangen anlegen, oder eine mit den Werten der Werkstatt laut Einstellungen</translation>
   </message>
  </context>
  <context>

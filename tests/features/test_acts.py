@@ -35,6 +35,12 @@ def test_a_new_joint_takes_the_shops_defaults_but_not_its_name(document, tmp_pat
         acts.new_joint(document, str(tmp_path / "none.toml"))
 
 
+def test_a_joint_to_begin_with_fits(document):
+    joint = acts.start_joint(document)
+    assert (joint.Label, joint.JobName, joint.Options) == ("Joint", "", "")
+    assert check(joint).Verdict == "fits"
+
+
 def test_only_what_is_out_of_date_is_checked_again(document):
     one, two = acts.new_joint(document), acts.new_joint(document)
     fresh, stale = check(one), check(two)

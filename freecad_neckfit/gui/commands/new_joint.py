@@ -15,14 +15,17 @@ def _run(document: Any, _: Selection) -> None:
 
     before = set(joints_of(document))
     defaults = shop_defaults()
-    call("features.acts", "new_joint", document, *([defaults] if defaults else []))
+    if defaults:
+        call("features.acts", "new_joint", document, defaults)
+    else:
+        call("features.acts", "start_joint", document)
     look_at(next(j for j in joints_of(document) if j not in before))
 
 
 COMMAND = Command(
     name="NeckFit_New",
     menu="&New joint",
-    tip="Add a joint at default values, or at the shop's own as the preferences name them",
+    tip="Add a joint that fits, to begin with, or one with the shop's values that the preferences name",
     icon="new_joint.svg",
     shortcut="N, N",
     run=_run,

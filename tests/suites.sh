@@ -86,7 +86,7 @@ shared_pip_settings() {
 # What this run was asked for by variables that the tests read, as NAME=value lines; where things
 # lie is another matter in there.
 shared_wishes() {
-    env | grep -E '^NECKFIT_[A-Z]+=' | grep -vE '^NECKFIT_(CACHE|ROOT|FREECAD|PICTURES)=' || true
+    env | grep -E '^NECKFIT_[A-Z_]+=' | grep -vE '^NECKFIT_(CACHE|ROOT|FREECAD|PICTURES|IN_SUITE)=' || true
 }
 
 # run_in_suite SUITE ARGUMENTS...: this checkout's tests/run inside the suite, on a copy of its own,

@@ -289,7 +289,7 @@ def _figures(columns: Sequence[Column], units: Units) -> list[Row]:
         figures = [c.figures.get(check.id, Figure(None, None, None)) for c in columns]
         if not _differ(figures):
             continue
-        cells = tuple(_figure_cell(f, figures[0], check.unit, units) for f in figures)
+        cells = tuple(_figure_cell(f, figures[0], check, units) for f in figures)
         if not _look_alike(cells):
             rows.append(Row("figures", say(check.title), cells, check.unit.unit))
     return rows
@@ -303,11 +303,12 @@ def _differ(figures: Sequence[Figure]) -> bool:
     return bool(numbers) and max(numbers) - min(numbers) >= SAME
 
 
-def _figure_cell(figure: Figure, base: Figure, kind: Kind, units: Units) -> Cell:
+def _figure_cell(figure: Figure, base: Figure, check: Check, units: Units) -> Cell:
     if figure.value is None:
         return Cell(NOTHING if figure.known else say("not checked"))
+    kind = check.unit
     return Cell(
-        _amount(figure.value, kind, units),
+        say("none") if check.overlap and not figure.value else _amount(figure.value, kind, units),
         "" if base.value is None else _delta(figure.value, base.value, kind, units),
         unmet=figure.met is False,
         number=figure.value,

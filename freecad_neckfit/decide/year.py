@@ -1,4 +1,4 @@
-"""A joint through the year: side clearance, gap under the overhang and the screws' grip."""
+"""A joint through the year: side clearance, room under the overhang and the screws' grip."""
 
 from __future__ import annotations
 
@@ -106,7 +106,7 @@ def _gap(case: Case, season: Season) -> Curve | None:
     now = float(gap.value)
     values = now + np.asarray(gap_change(case, season))
     low, high = float(case["limits.gap_min"]), float(case["limits.gap_max"])
-    return Curve("gap under the overhang", "gap", "mm", now, values, low, high)
+    return Curve("room under the overhang", "gap", "mm", now, values, low, high)
 
 
 def _grip(case: Case, season: Season) -> Curve | None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import enum
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Literal
 
 from ..job.arrays import Array
 from ..job.quantity import Kind
@@ -32,6 +33,22 @@ class Excess:
 
 
 @dataclass(frozen=True)
+class Follows:
+    """What is said where an unmet demand follows from another one, so that it is told once.
+
+    ``rooms``: ids of the checks it may follow from. It does where one of those is unmet in the same
+    direction with any figure, the ``same`` one, or a ``deeper`` interference. ``consequence``: the
+    sentence in place of the demand's own; ``{room}`` in it becomes the other's title. ``mended``:
+    what mends the other one mends this too, so that no second figure is advised.
+    """
+
+    rooms: tuple[str, ...]
+    consequence: str
+    figure: Literal["any", "same", "deeper"] = "any"
+    mended: bool = False
+
+
+@dataclass(frozen=True)
 class Check:
     """One demand on the joint.
 
@@ -45,7 +62,7 @@ class Check:
     ``read`` is the closed form, or None where only solids can tell.
     ``consequence`` and ``mending`` are plain sentences, shown when the demand is not met;
     ``{short}`` in them becomes the shortfall with its unit. ``excess`` replaces gravity and words
-    where the value is over ``high``.
+    where the value is over ``high``. ``follows``: from what it may follow; the first that applies.
     """
 
     id: str
@@ -65,6 +82,7 @@ class Check:
     consequence: str = ""
     mending: str = ""
     excess: Excess | None = None
+    follows: tuple[Follows, ...] = ()
 
     def limit(self, case: Case, which: str) -> Array | None:
         """The limit ``low``, ``high`` or ``wish_low`` as a value, or None where there is none."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ..job.parameters import ROLES
 from .reads import SEAT, TOP, together
 
 PLANS = together(SEAT, (
@@ -22,6 +23,12 @@ COVER = (
 """The cover plate and its cut-out."""
 OVER_TOP = together(PLANS, BOARD, TOP)
 """The fretboard over the finished top."""
+CAVITIES = ("pocket.floor_fillet", *(
+    f"pickup_{role}.{name}"
+    for role in ROLES
+    for name in ("fitted", "x", "length", "width", "cavity_depth")
+))  # fmt: skip
+"""Where pickups and their cavities reach into the pocket."""
 SCREW_SEATS = together(SEAT, (
     "screws.length", "screws.head_seat", "screw.x", "screw.y", "neck_plate.make",
     "neck_plate.thickness", "neck_plate.ferrule_depth", "body.thickness", "body.contour_depth",

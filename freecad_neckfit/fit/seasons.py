@@ -19,6 +19,8 @@ OUTSIDE = (
     "wood moisture of the owner's driest or dampest month, or when cut, lies outside 6 … 14 %, "
     "where no coefficient of change holds"
 )
+AS_CUT = 'This is "{room}" in the worst month of the year; that is out of its limits as cut.'
+"""What is said where a season's finding follows from the joint as it is cut."""
 
 
 def equilibrium_moisture(*, temperature: Array, humidity: Array) -> Array:

@@ -13,6 +13,7 @@ from ..fit.checks import ALL
 from ..fit.reading import Reading
 from ..job.quantity import Units
 from .finding import Finding, State, worst_first
+from .follow import told_once
 from .judge import judge
 
 if TYPE_CHECKING:
@@ -104,7 +105,7 @@ def check_values(
         for check in ALL
         if check.read is not None or solids
     ]
-    return Result(name, tuple(worst_first(findings)), case.values, assembly, seconds)
+    return Result(name, tuple(worst_first(told_once(findings))), case.values, assembly, seconds)
 
 
 def _read(check: Any, case: Case) -> Reading:

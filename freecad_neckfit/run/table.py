@@ -10,6 +10,8 @@ from ..job.quantity import Kind, Units
 from ..job.show import compact_length, show_value
 from .chain import Result, Verdict
 from .finding import Finding, State
+from .overlap import NONE, is_overlap
+from .words import mending_in
 
 NARROWEST, WIDEST = 40, 120
 FULL_FROM, LIMITS_FROM = 92, 68
@@ -102,12 +104,7 @@ def _columns(width: int) -> list[tuple[str, int]]:
 def _row(
     finding: Finding, look: Look, columns: list[tuple[str, int]], name_width: int
 ) -> list[str]:
-    cells = {
-        "value": _value(finding, look),
-        "least": _cell(finding.low, finding, look),
-        "most": _cell(finding.high, finding, look),
-        "to spare": _cell(finding.margin, finding, look),
-    }
+    cells = _figures(finding, look)
     title = finding.title
     names = textwrap.wrap(title, max(name_width, 8)) or [""]
     state = look.tint(f"{finding.state.mark} {finding.state.value:<15}", finding.state)
@@ -116,15 +113,30 @@ def _row(
     lines += [" " * 18 + part for part in names[1:]]
     if finding.met is False:
         lines += _wrapped(finding.consequence, look.width, " " * 18)
-        lines += _wrapped(f"> {finding.mending}", look.width, " " * 18) if finding.mending else []
+        mending = mending_in(vars(finding), look.units)
+        lines += _wrapped(f"> {mending}", look.width, " " * 18) if mending else []
     elif finding.reason and finding.state is not State.TELLS:
         lines += _wrapped(finding.reason, look.width, " " * 18)
     return lines
 
 
+def _figures(finding: Finding, look: Look) -> dict[str, str]:
+    if is_overlap(finding.id):
+        short = _cell(finding.margin, finding, look) if finding.value else ""
+        return {"value": _value(finding, look), "least": "", "most": NONE, "to spare": short}
+    return {
+        "value": _value(finding, look),
+        "least": _cell(finding.low, finding, look),
+        "most": _cell(finding.high, finding, look),
+        "to spare": _cell(finding.margin, finding, look),
+    }
+
+
 def _value(finding: Finding, look: Look) -> str:
     if finding.value is None:
         return ""
+    if is_overlap(finding.id) and finding.value == 0:
+        return NONE
     if finding.unit is Kind.LENGTH:
         return compact_length(finding.value, units=look.units)
     return _cell(finding.value, finding, look)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..fit.check import Check
 from ..fit.checks import ALL
 from ..job.parameters import ALL as PARAMETERS
+from .overlap import NONE
 
 _PREFACE = (
     "Written by `python3 -m freecad_neckfit checks`; a test keeps it so. The limits in brackets "
@@ -31,8 +32,8 @@ def _row(check: Check) -> str:
         f"`{check.id}`",
         check.title,
         check.unit.unit,
-        _limit(check.low),
-        _limit(check.high),
+        "" if check.overlap else _limit(check.low),
+        NONE if check.overlap else _limit(check.high),
         check.gravity.name.lower().replace("_", " "),
         closed,
         (check.measure and "yes") or "-",

@@ -26,7 +26,9 @@ class Words:
 
 
 def mending_in(record: Mapping[str, Any], units: Units) -> str:
-    """How a finding of the JSON record is mended, with figures in other units than it was kept in.
+    """How a finding is mended, with figures in other units than it was found or kept in.
+
+    ``record``: the finding's fields by name, as the JSON record holds them.
 
     As kept where this version knows no such check.
     """

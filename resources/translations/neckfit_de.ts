@@ -3685,8 +3685,8 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Die Verbindung und ihre Varianten nebeneinander zeigen</translation>
   </message>
   <message>
-   <source>Leave {short} more room when the joint is cut.</source>
-   <translation>Beim Schneiden der Verbindung {short} mehr Luft lassen.</translation>
+   <source>Leave {short} more room when the joint is cut; that serves the whole year.</source>
+   <translation>Beim Schneiden der Verbindung {short} mehr Luft lassen; das reicht für das ganze Jahr.</translation>
   </message>
   <message>
    <source>Left-handed</source>
@@ -4821,6 +4821,14 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Die Saitenreiter stehen am tiefsten, und die Saitenlage ist noch zu hoch.</translation>
   </message>
   <message>
+   <source>The same interference as in "{room}", measured here between the two whole parts; what that asks for frees them.</source>
+   <translation>Dieselbe Überschneidung wie bei „{room}“, hier zwischen den beiden ganzen Teilen gemessen; was dort verlangt wird, macht sie frei.</translation>
+  </message>
+  <message>
+   <source>The same parts as in "{room}": that tells how far the neck must be lifted, this the shortest way out, sideways or down. Mend that first.</source>
+   <translation>Dieselben Teile wie bei „{room}“: Dort steht, wie weit der Hals gehoben werden muss, hier der kürzeste Weg hinaus, seitwärts oder nach unten. Zuerst jenes beheben.</translation>
+  </message>
+  <message>
    <source>The screw bottoms: it feels tight while the neck is loose, or pushes the insert out.</source>
    <translation>Die Schraube sitzt auf: sie fühlt sich fest an, während der Hals lose ist, oder drückt den Gewindeeinsatz heraus.</translation>
   </message>
@@ -4907,6 +4915,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>This document has no joint; make one first.</source>
    <translation>Dieses Dokument hat keine Verbindung; zuerst eine anlegen.</translation>
+  </message>
+  <message>
+   <source>This is "{room}" in the worst month of the year; that is out of its limits as cut.</source>
+   <translation>Dies ist „{room}“ im ungünstigsten Monat des Jahres; das liegt schon beim Schneiden außerhalb seiner Grenzen.</translation>
   </message>
   <message>
    <source>This is what holds the strings on their saddles.</source>
@@ -6209,14 +6221,6 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>sichtbarer Spalt an der Stirnwand</translation>
   </message>
   <message>
-   <source>gap under the overhang</source>
-   <translation>Spalt unter dem Überstand</translation>
-  </message>
-  <message>
-   <source>gap under the overhang through the year</source>
-   <translation>Spalt unter dem Überstand durch das Jahr</translation>
-  </message>
-  <message>
    <source>general tolerance (ISO 2768-1) of dimensions that state no limits of their own</source>
    <translation>Allgemeintoleranz (ISO 2768-1) der Maße ohne eigene Grenzen</translation>
   </message>
@@ -6459,6 +6463,26 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>inside calipers close to the end wall, above the corner radii</source>
    <translation>Innenmessschieber nahe der Stirnwand, über den Eckenradien</translation>
+  </message>
+  <message>
+   <source>interference of neck and body</source>
+   <translation>Überschneidung von Hals und Korpus</translation>
+  </message>
+  <message>
+   <source>interference of neck and bridge pickup</source>
+   <translation>Überschneidung von Hals und Brücken-Tonabnehmer</translation>
+  </message>
+  <message>
+   <source>interference of neck and cover plate</source>
+   <translation>Überschneidung von Hals und Schlagbrett</translation>
+  </message>
+  <message>
+   <source>interference of neck and middle pickup</source>
+   <translation>Überschneidung von Hals und mittlerem Tonabnehmer</translation>
+  </message>
+  <message>
+   <source>interference of neck and neck pickup</source>
+   <translation>Überschneidung von Hals und Hals-Tonabnehmer</translation>
   </message>
   <message>
    <source>interferes</source>
@@ -6935,26 +6959,6 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>neck</source>
    <translation>Hals</translation>
-  </message>
-  <message>
-   <source>neck and body in the same place</source>
-   <translation>Hals und Korpus am selben Ort</translation>
-  </message>
-  <message>
-   <source>neck and bridge pickup in the same place</source>
-   <translation>Hals und Brücken-Tonabnehmer am selben Ort</translation>
-  </message>
-  <message>
-   <source>neck and cover plate in the same place</source>
-   <translation>Hals und Schlagbrett am selben Ort</translation>
-  </message>
-  <message>
-   <source>neck and middle pickup in the same place</source>
-   <translation>Hals und mittlerer Tonabnehmer am selben Ort</translation>
-  </message>
-  <message>
-   <source>neck and neck pickup in the same place</source>
-   <translation>Hals und Hals-Tonabnehmer am selben Ort</translation>
   </message>
   <message>
    <source>neck binding</source>
@@ -7827,6 +7831,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>room under the overhang</source>
    <translation>Luft unter dem Überstand</translation>
+  </message>
+  <message>
+   <source>room under the overhang through the year</source>
+   <translation>Luft unter dem Überstand durch das Jahr</translation>
   </message>
   <message>
    <source>round</source>
@@ -8995,6 +9003,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>wanted: at most {}</source>
    <translation>gewünscht: höchstens {}</translation>
+  </message>
+  <message>
+   <source>wanted: none</source>
+   <translation>gewünscht: keine</translation>
   </message>
   <message>
    <source>wanted: {} to {}</source>

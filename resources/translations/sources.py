@@ -78,6 +78,7 @@ def declared() -> Iterator[str]:
         yield from (p.where, p.origin, p.many or "", *p.choices)
     for check in (*CHECKS, *DECIDED):
         yield from (check.title, check.consequence, check.mending)
+        yield from (follows.consequence for follows in check.follows)
         if check.excess:
             yield from (check.excess.consequence, check.excess.mending)
     yield from (d.complaint for d in DEMANDS if ": " not in d.complaint)

@@ -96,7 +96,7 @@ def test_seasons_follows_the_year(checkout, tmp_path):
                "--svg", tmp_path / "y.svg")  # fmt: skip
     assert done.returncode == 0
     assert "fits through the year" in done.stdout
-    assert "gap under the overhang" in done.stdout
+    assert "room under the overhang" in done.stdout
     assert (tmp_path / "y.svg").exists()
 
 

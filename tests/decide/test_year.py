@@ -49,7 +49,7 @@ def test_differential_movement_by_hand(base):
     assert sides.values - sides.now == pytest.approx((56.2 * alder - 56.0 * maple) * rise / 2)
     alder_high = 0.00151 + (0.00256 - 0.00151) * np.cos(np.radians(30)) ** 2
     maple_high = 0.00165 + (0.00353 - 0.00165) * np.cos(np.radians(15)) ** 2
-    gap = curve(year, "gap")
+    gap = curve(year, "room")
     assert gap.values - gap.now == pytest.approx((18.6 * maple_high - 15.5 * alder_high) * rise)
     # The wood between heads and heel: 44.45 - 15.5 mm.
     grip = curve(year, "screws")
@@ -59,7 +59,7 @@ def test_differential_movement_by_hand(base):
 def test_driest_and_dampest_month_are_those_of_the_checks(base):
     year = find_year(base.stated, climate_of(base.values))
     case = Case(base.stated)
-    for check, start in ((seasons_side.CHECK, "side"), (seasons_gap.CHECK, "gap")):
+    for check, start in ((seasons_side.CHECK, "side"), (seasons_gap.CHECK, "room")):
         detail = check.read(case).detail
         values = curve(year, start).values
         assert values[0] == pytest.approx(float(detail["in the driest month"]))
@@ -82,7 +82,7 @@ def test_a_month_that_breaks_a_limit_decides(base):
     tight = base.stated | {"limits.gap_max": 0.60}
     year = find_year(tight, climate_of(base.values))
     assert year.met is False
-    assert curve(year, "gap").met is False
+    assert curve(year, "room").met is False
     text = "\n".join(year_lines(year, name="a", units=Units.MM))
     assert text.startswith("a: DOES NOT FIT through the year")
     assert "NOT MET" in text
@@ -136,7 +136,7 @@ def test_the_picture_shows_every_curve_with_its_unit_and_limits(base):
     year = find_year(base.stated, room([20.0, *[45.0] * 11]))
     root = ET.fromstring(draw_year(year, name="Heron"))
     said = " ".join(e.text for e in root.iter("{http://www.w3.org/2000/svg}text"))
-    for word in ("gap under the overhang [mm]", "side clearance, each side [mm]", "Jan", "Dec",
+    for word in ("room under the overhang [mm]", "side clearance, each side [mm]", "Jan", "Dec",
                  "screws' grip [shank diameters]", "moisture of the wood [%]", "most 0.80",
                  "could not be checked in every month"):  # fmt: skip
         assert word in said

@@ -44,6 +44,16 @@ def test_a_note_says_sign_word_value_and_unit(state, value, units, first, wanted
     assert note.lines(stale=True) == (*note.lines(), "out of date")
 
 
+def test_of_a_whole_parts_interference_none_is_told_and_none_is_wanted():
+    fields = {"id": "clash.neck_plate", "title": "interference of neck and plate"}
+    fields |= {"low": 0.0, "high": None}
+    free = notes.note_of(finding(State.FITS, 0.0, **fields), units=Units.MM)
+    assert free.lines() == ("+ fits none", "interference of neck and plate")
+    deep = notes.note_of(finding(State.INTERFERES, -2.2, **fields), units=Units.MM)
+    assert deep.lines()[0] == "X interferes by 2.20 mm"
+    assert deep.lines()[2] == "wanted: none"
+
+
 def test_a_finding_and_its_record_give_the_same_note():
     angle = finding(State.WATCH, 14.35, unit=Kind.ANGLE, low=5.0, high=None, met=True)
     bare = finding(State.TOO_MUCH, 3.1, unit=Kind.NUMBER, low=None, high=3.0, place=None)

@@ -5,16 +5,25 @@ from __future__ import annotations
 from ...job.quantity import Kind
 from ..case import Case
 from ..check import Check, Excess, Gravity
+from ..opened import NO_WALL, end_wall_there
 from ..reading import Reading
 from ..reads import TOP, together
-from ..reads_joint import PLANS
+from ..reads_joint import CAVITIES, PLANS
 from ..sides import place, pocket_end
 
 
 def read(case: Case) -> Reading:
-    """Least plan room [mm] between heel end and end wall from floor to top, finish taken off."""
+    """Least plan room [mm] between heel end and end wall from floor to top, finish taken off.
+
+    Not applicable where the cavity of a pickup that stands too near takes the end wall away.
+    """
     found = case.once(pocket_end)
-    return Reading(value=found.value, place=place(case, found, y=0.0))
+    return Reading(
+        value=found.value,
+        applies=end_wall_there(case),
+        because=NO_WALL,
+        place=place(case, found, y=0.0),
+    )
 
 
 CHECK = Check(
@@ -22,7 +31,7 @@ CHECK = Check(
     title="end clearance",
     unit=Kind.LENGTH,
     gravity=Gravity.DOES_NOT_GO,
-    reads=together(PLANS, TOP),
+    reads=together(PLANS, TOP, CAVITIES),
     read=read,
     low="limits.end_min",
     high="limits.end_max",

@@ -2,22 +2,32 @@
 
 from __future__ import annotations
 
+import numpy as np
+
 from ...job.quantity import Kind
 from ..case import Case
 from ..check import Check, Gravity
+from ..opened import NO_WALL, end_wall_there
 from ..reading import Reading
-from ..reads import SEAT, together
+from ..reads import SEAT, TOP, together
+from ..reads_joint import CAVITIES
 
 
 def read(case: Case) -> Reading:
-    """Plan distance [mm] on the centreline at the top (Z = 0): heel end to finished end wall."""
+    """Plan distance [mm] on the centreline at the top (Z = 0): heel end to finished end wall.
+
+    Not applicable where the cavity of a pickup that stands too near takes the end wall away.
+    """
     seated = case.seated
     z = -seated.z0 / seated.cos
     big_x = seated.x0 - z * seated.sin
+    reaches, wall = z <= case["neck.glue_line"], end_wall_there(case)
     return Reading(
         value=-case["finish.wall"] - big_x,
-        applies=z <= case["neck.glue_line"],
-        because="the heel ends below the top: the fretboard covers its end",
+        applies=reaches & wall,
+        because="the heel ends below the top: the fretboard covers its end"
+        if np.all(wall)
+        else NO_WALL,
         place=(big_x, 0.0, 0.0),
     )
 
@@ -27,7 +37,7 @@ CHECK = Check(
     title="gap seen at the end wall",
     unit=Kind.LENGTH,
     gravity=Gravity.UGLY,
-    reads=together(SEAT, ("neck.glue_line",)),
+    reads=together(SEAT, TOP, CAVITIES, ("neck.glue_line",)),
     read=read,
     high="limits.end_visible_max",
     measure="end_visible",

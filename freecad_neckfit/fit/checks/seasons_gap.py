@@ -1,4 +1,4 @@
-"""Gap under the overhang through the owner's year."""
+"""Room under the overhang through the owner's year."""
 
 from __future__ import annotations
 
@@ -6,11 +6,11 @@ from dataclasses import replace
 
 from ...job.quantity import Kind
 from ..case import Case
-from ..check import Check, Excess, Gravity
+from ..check import Check, Excess, Follows, Gravity
 from ..reading import Reading
 from ..reads import together
 from ..reads_joint import CLIMATE
-from ..seasons import gap_change, reading, seasons
+from ..seasons import AS_CUT, gap_change, reading, seasons
 from .overhang_gap import CHECK as OVERHANG_GAP
 from .overhang_gap import read as overhang_gap
 
@@ -26,19 +26,21 @@ def read(case: Case) -> Reading:
 
 CHECK = Check(
     id="seasons.gap",
-    title="gap under the overhang through the year",
+    title="room under the overhang through the year",
     unit=Kind.LENGTH,
     gravity=Gravity.PLAYS_BADLY,
     reads=together(OVERHANG_GAP.reads, CLIMATE),
     read=read,
     low="limits.gap_min",
     high="limits.gap_max",
+    contact=True,
     measure="",
     consequence="The overhang touches in one season though it is free in another.",
-    mending="Leave {short} more room when the joint is cut.",
+    mending="Leave {short} more room when the joint is cut; that serves the whole year.",
     excess=Excess(
         gravity=Gravity.UGLY,
         consequence="In one season a wide gap shows under the fretboard.",
         mending="Rout {short} deeper, if the strings allow.",
     ),
+    follows=(Follows(("overhang.gap",), AS_CUT),),
 )

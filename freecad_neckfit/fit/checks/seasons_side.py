@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from ...job.quantity import Kind
 from ..case import Case
-from ..check import Check, Gravity
+from ..check import Check, Follows, Gravity
 from ..reading import Reading
 from ..reads import TOP, together
 from ..reads_joint import CLIMATE, PLANS
-from ..seasons import reading, seasons, side_change
+from ..seasons import AS_CUT, reading, seasons, side_change
 from ..sides import pocket_sides
 
 JAMS = 0.0
@@ -38,4 +38,5 @@ CHECK = Check(
     measure="",
     consequence="The heel jams in damp months or comes loose in dry ones.",
     mending="Change the pocket's width by twice {short}, or match the woods' rings.",
+    follows=(Follows(("side.treble", "side.bass"), AS_CUT),),
 )

@@ -10,6 +10,7 @@ from typing import Any
 from ...job.quantity import Kind, Units
 from ...job.show import compact_length, show_length, show_value
 from ...run.finding import Finding, State
+from ...run.overlap import NONE, is_overlap
 from ..translate import tr
 
 Place = tuple[float, float, float]
@@ -71,6 +72,7 @@ def note_of(finding: Finding | Mapping[str, Any], *, units: Units) -> Note:
 def _note(raw: Mapping[str, Any], state: State, units: Units) -> Note:
     kind = raw["kind"] if "kind" in raw else _KINDS.get(raw["unit"], Kind.NUMBER)
     value, place = raw["value"], raw["place"]
+    is_none = is_overlap(raw["id"]) and value == 0
     if place is not None:
         place = float(place[0]), float(place[1]), float(place[2])
     return Note(
@@ -78,8 +80,8 @@ def _note(raw: Mapping[str, Any], state: State, units: Units) -> Note:
         title=tr(raw["title"]),
         state=state,
         met=raw["met"],
-        value=_said(value, state, kind, units),
-        wanted=_wanted(raw["low"], raw["high"], kind, units) if state is not State.TELLS else "",
+        value=tr(NONE) if is_none else _said(value, state, kind, units),
+        wanted=_wanted(raw, kind, units) if state is not State.TELLS else "",
         place=place,
         room=value if kind is Kind.LENGTH else None,
     )
@@ -114,7 +116,10 @@ def _shown(value: float, kind: Kind, units: Units) -> str:
     return show_value(value, kind=kind, units=units)
 
 
-def _wanted(low: float | None, high: float | None, kind: Kind, units: Units) -> str:
+def _wanted(raw: Mapping[str, Any], kind: Kind, units: Units) -> str:
+    low, high = raw["low"], raw["high"]
+    if is_overlap(raw["id"]):
+        return tr("wanted: none")
     if low is not None and high is not None:
         least = _shown(low, kind, units).removesuffix(f" {_symbol(kind, units)}")
         return tr("wanted: {} to {}").format(least, _shown(high, kind, units))

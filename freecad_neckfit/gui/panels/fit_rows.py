@@ -10,6 +10,7 @@ from typing import Any
 from ...fit.checks import ALL as CHECKS
 from ...job.quantity import Units
 from ...run.finding import State
+from ...run.overlap import is_overlap
 from ..annotations.notes import SHOWN_AT_FIRST, Note, figure, note_of
 from ..sentences import say
 from ..translate import tr
@@ -95,6 +96,8 @@ def _spare(record: Mapping[str, Any], state: State, units: Units) -> str:
     margin = record["margin"]
     if margin is None or state in (*DOUBTFUL, State.TELLS, State.ABSENT):
         return ""
+    if is_overlap(record["id"]):
+        return ""  # the value says it already, and of none there is nothing to spare
     shown = figure(abs(margin), record["unit"], units)
     if margin >= 0:
         return tr("{} to spare").format(shown)

@@ -12,6 +12,7 @@ from ...job.quantity import Kind, Units
 from ...job.show import compact_length, show_value
 from ...run.chain import Result
 from ...run.finding import Finding, State
+from ...run.overlap import NONE, is_overlap
 from ...run.table import complaint
 from ..ink import Page
 from ..joint import Joint
@@ -129,9 +130,7 @@ def _findings(joint: Joint) -> Section:
     shown = [f for f in result.findings if f.state is not State.ABSENT]
     rows: Rows = [
         (
-            f"{f.state.mark} {f.state.value}", _upper(f.title), _figure(f.value, f.unit, units),
-            _figure(f.low, f.unit, units), _figure(f.high, f.unit, units),
-            _figure(f.margin, f.unit, units), _ways(f),
+            f"{f.state.mark} {f.state.value}", _upper(f.title), *_figures(f, units), _ways(f),
         )
         for f in shown
     ]  # fmt: skip
@@ -143,11 +142,21 @@ def _findings(joint: Joint) -> Section:
     return section
 
 
+def _figures(f: Finding, units: Units) -> tuple[str, str, str, str]:
+    """Value, least, most and what is to spare; of a whole part's interference none is wanted."""
+    value, low, high, spare = (
+        _figure(n, f.unit, units) for n in (f.value, f.low, f.high, f.margin)
+    )
+    if is_overlap(f.id):
+        return (value, "", NONE, spare) if f.value else (value and NONE, "", NONE, "")
+    return value, low, high, spare
+
+
 def _unmet(f: Finding, units: Units) -> Unmet:
-    low, high = _figure(f.low, f.unit, units), _figure(f.high, f.unit, units)
+    value, low, high, _ = _figures(f, units)
     limits = f"; at least {low}" if low else ""
     limits += f"; at most {high}" if high else ""
-    figures = f"{_figure(f.value, f.unit, units)}{limits}"
+    figures = f"{value}{limits}"
     return Unmet(_upper(f.title), f.state.value, figures, f.consequence, f.mending)
 
 

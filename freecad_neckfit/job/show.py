@@ -3,6 +3,10 @@
 Numbers are rounded half away from zero. A value that is not zero never reads as zero: where the
 usual decimals would leave nothing, one more is written, and beyond that ``<0.001 mm``. Zero has
 no sign. The minus sign is the plain hyphen, so that a shown value can be pasted into a job.
+
+Inches have three decimals and, where there is room, the nearest 64th with its error: that is how a
+length is laid out with a rule. A length below 1/32 in is no business of a rule but of feeler gauge
+and caliper: it has four decimals and no fraction.
 """
 
 from __future__ import annotations
@@ -16,6 +20,7 @@ from .units import FAHRENHEIT, INCH_MM, POUND_FORCE
 
 _MM_PLACES = 2
 _INCH_PLACES = 3
+_SMALL_INCH, _SMALL_INCH_PLACES = 1 / 32, 4
 _FINEST_FRACTION = 64
 _TOO_LARGE_FOR_PLACES = 1e9
 
@@ -35,11 +40,11 @@ _WORDS = {Kind.CHOICE, Kind.TEXT, Kind.PATH}
 
 
 def show_length(mm: float, *, units: Units, signed: bool = False) -> str:
-    """Return a length [mm] to 0.01 mm, or to 0.001 in with its nearest 64th of an inch.
+    """Return a length [mm] to 0.01 mm, or in inches with the nearest 64th where that tells something.
 
     ``0.720 in (23/32 +0.001)`` reads as a sum: the fraction is the nearest 64th, reduced, and
     what follows is value minus fraction [in], left out where it rounds to zero. Where the
-    nearest 64th is whole, the decimals say as much and there is no bracket.
+    nearest 64th is whole, and below 1/32 in, the decimals say as much and there is no bracket.
     ``signed`` writes a plus before positive values.
     """
     compact = compact_length(mm, units=units, signed=signed)
@@ -53,7 +58,11 @@ def compact_length(mm: float, *, units: Units, signed: bool = False) -> str:
     """Return a length [mm] as ``show_length`` does, without the fraction, for narrow tables."""
     if units is Units.MM:
         return _with_unit(mm, "mm", places=_MM_PLACES, signed=signed)
-    return _with_unit(mm / float(INCH_MM), "in", places=_INCH_PLACES, signed=signed)
+    inches = mm / float(INCH_MM)
+    if 0 < abs(inches) < _SMALL_INCH:
+        places = _SMALL_INCH_PLACES
+        return _with_unit(inches, "in", places=places, finest=places, signed=signed)
+    return _with_unit(inches, "in", places=_INCH_PLACES, signed=signed)
 
 
 def show_value(value: Value, *, kind: Kind, units: Units, signed: bool = False) -> str:
@@ -119,24 +128,26 @@ def _show_points(points: Points, *, units: Units) -> str:
     return f"{len(points)} points, {size}"
 
 
-def _with_unit(value: float, symbol: str, *, places: int, signed: bool) -> str:
-    number = _fixed(value, places=places, signed=signed)
+def _with_unit(
+    value: float, symbol: str, *, places: int, signed: bool, finest: int | None = None
+) -> str:
+    number = _fixed(value, places=places, finest=finest or places + 1, signed=signed)
     if not math.isfinite(value):
         return number
     return f"{number}{symbol}" if symbol == "°" else f"{number} {symbol}"
 
 
-def _fixed(value: float, *, places: int, signed: bool) -> str:
+def _fixed(value: float, *, places: int, finest: int, signed: bool) -> str:
     if not math.isfinite(value) or abs(value) >= _TOO_LARGE_FOR_PLACES:
         return _significant(value, signed=signed)
     if value == 0:
         return f"{0:.{places}f}"
-    for more in (places, places + 1):
+    for more in range(places, finest + 1):
         rounded = _rounded(value, places=more)
         if rounded:
             return f"{rounded:+f}" if signed else f"{rounded:f}"
     sign = "-" if value < 0 else "+" if signed else ""
-    return f"{sign}<{Decimal(1).scaleb(-places - 1):f}"
+    return f"{sign}<{Decimal(1).scaleb(-finest):f}"
 
 
 def _significant(value: float, *, signed: bool) -> str:
@@ -156,8 +167,10 @@ def _rounded(value: float, *, places: int) -> Decimal:
 
 
 def _inch_fraction(inches: float, *, signed: bool) -> str:
-    """Return the nearest 64th and the error, or nothing where that 64th is whole."""
+    """Return the nearest 64th and the error, or nothing where that 64th tells nothing."""
     size = abs(inches)
+    if size < _SMALL_INCH:
+        return ""
     nearest = Fraction(math.floor(size * _FINEST_FRACTION + 0.5), _FINEST_FRACTION)
     if nearest.denominator == 1:
         return ""

@@ -70,10 +70,10 @@ Vorgabe: false (von diesem Projekt gewählt).</translation>
   <message>
    <source>Body hole over shank, least.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
-Default: 0.20 mm or 0.008 in (from memory; set your own).</source>
+Default: 0.20 mm or 0.0079 in (from memory; set your own).</source>
    <translation>Korpusloch über Schaft, mindestens.
 Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.20 mm oder 0.008 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.20 mm oder 0.0079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Body: angle of the rings to the width (0 quartersawn, 90 flatsawn).
@@ -232,10 +232,10 @@ Vorgabe: none (von diesem Projekt gewählt).</translation>
   <message>
    <source>Cut-out beyond the pocket's edge, all round.
 Permitted: 0.00 mm to 10.00 mm, 0.000 in to 0.394 in.
-Default: 0.50 mm or 0.020 in (from memory; set your own).</source>
+Default: 0.50 mm or 0.0197 in (from memory; set your own).</source>
    <translation>Ausschnitt über den Rand der Tasche hinaus, ringsum.
 Erlaubt: 0.00 mm bis 10.00 mm, 0.000 in bis 0.394 in.
-Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Cutaway Bass</source>
@@ -316,10 +316,10 @@ Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   <message>
    <source>Depths at which the router's stops stand, where it has stops.
 One value in mm for each stop.
-Permitted: 0.50 mm to 80.00 mm, 0.020 in to 3.150 in.</source>
+Permitted: 0.50 mm to 80.00 mm, 0.0197 in to 3.150 in.</source>
    <translation>Tiefen, auf denen die Anschläge der Oberfräse stehen, wo sie Anschläge hat.
 Ein Wert in mm je Anschlag.
-Erlaubt: 0.50 mm bis 80.00 mm, 0.020 in bis 3.150 in.</translation>
+Erlaubt: 0.50 mm bis 80.00 mm, 0.0197 in bis 3.150 in.</translation>
   </message>
   <message>
    <source>Diameter of the ferrule.
@@ -454,18 +454,18 @@ Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   <message>
    <source>Finish built up on the top.
 Permitted: 0.00 mm to 1.50 mm, 0.000 in to 0.059 in.
-Default: 0.25 mm or 0.010 in (from memory; set your own).</source>
+Default: 0.25 mm or 0.0098 in (from memory; set your own).</source>
    <translation>Lackaufbau auf der Decke.
 Erlaubt: 0.00 mm bis 1.50 mm, 0.000 in bis 0.059 in.
-Vorgabe: 0.25 mm oder 0.010 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.25 mm oder 0.0098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Fixed radius: action error of a middle string, largest.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
-Default: 0.15 mm or 0.006 in (from memory; set your own).</source>
+Default: 0.15 mm or 0.0059 in (from memory; set your own).</source>
    <translation>Fester Radius: Fehler der Saitenlage einer mittleren Saite, höchstens.
 Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.15 mm oder 0.006 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.15 mm oder 0.0059 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Fixed radius: distance between the two posts.
@@ -554,10 +554,10 @@ Vorgabe: 42.00 mm oder 1.654 in (aus dem Gedächtnis; den eigenen Wert angeben).
   <message>
    <source>Fretted string over every later fret, least.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
-Default: 0.02 mm or 0.001 in (from memory; set your own).</source>
+Default: 0.02 mm or 0.0008 in (from memory; set your own).</source>
    <translation>Gegriffene Saite über jedem weiteren Bund, mindestens.
 Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.02 mm oder 0.001 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.02 mm oder 0.0008 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Fretted string over plate and rings, least.
@@ -574,10 +574,10 @@ Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   <message>
    <source>Full wedge: thickness at the end wall.
 Permitted: 0.00 mm to 5.00 mm, 0.000 in to 0.197 in.
-Default: 0.50 mm or 0.020 in (from memory; set your own).</source>
+Default: 0.50 mm or 0.0197 in (from memory; set your own).</source>
    <translation>Voller Keil: Dicke an der Stirnwand.
 Erlaubt: 0.00 mm bis 5.00 mm, 0.000 in bis 0.197 in.
-Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Full wedge: thickness at the mouth.
@@ -759,10 +759,10 @@ Vorgabe: 4.00 mm oder 0.157 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>Height of the fret crowns.
-Permitted: 0.30 mm to 2.50 mm, 0.012 in to 0.098 in.
+Permitted: 0.30 mm to 2.50 mm, 0.0118 in to 0.098 in.
 Default: 1.10 mm or 0.043 in (from memory; set your own).</source>
    <translation>Höhe der Bundkronen.
-Erlaubt: 0.30 mm bis 2.50 mm, 0.012 in bis 0.098 in.
+Erlaubt: 0.30 mm bis 2.50 mm, 0.0118 in bis 0.098 in.
 Vorgabe: 1.10 mm oder 0.043 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
@@ -786,10 +786,10 @@ Vorgabe: uniform (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   <message>
    <source>How far a hole may lie from where it should.
 Permitted: 0.00 mm to 2.00 mm, 0.000 in to 0.079 in.
-Default: 0.15 mm or 0.006 in (from memory; set your own).</source>
+Default: 0.15 mm or 0.0059 in (from memory; set your own).</source>
    <translation>Wie weit ein Loch von seinem Sollort liegen darf.
 Erlaubt: 0.00 mm bis 2.00 mm, 0.000 in bis 0.079 in.
-Vorgabe: 0.15 mm oder 0.006 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.15 mm oder 0.0059 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>How far the binding hangs below the overhang's underside.
@@ -801,10 +801,10 @@ Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   </message>
   <message>
    <source>How far the last fret lies below the straight line past fret 12.
-Permitted: 0.00 mm to 0.50 mm, 0.000 in to 0.020 in.
+Permitted: 0.00 mm to 0.50 mm, 0.000 in to 0.0197 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>Wie weit der letzte Bund unter der Geraden jenseits von Bund 12 liegt.
-Erlaubt: 0.00 mm bis 0.50 mm, 0.000 in bis 0.020 in.
+Erlaubt: 0.00 mm bis 0.50 mm, 0.000 in bis 0.0197 in.
 Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
@@ -850,10 +850,10 @@ Messen: Lineal vom Ende des Halsfußes bis zum Griffbrettende.</translation>
   <message>
    <source>Largest end clearance.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
-Default: 0.30 mm or 0.012 in (from memory; set your own).</source>
+Default: 0.30 mm or 0.0118 in (from memory; set your own).</source>
    <translation>Größtes Stirnspiel.
 Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.30 mm oder 0.012 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.30 mm oder 0.0118 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Largest gap seen at the top of the end wall.
@@ -874,10 +874,10 @@ Vorgabe: 0.80 mm oder 0.031 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   <message>
    <source>Largest side clearance, per side.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
-Default: 0.25 mm or 0.010 in (from memory; set your own).</source>
+Default: 0.25 mm or 0.0098 in (from memory; set your own).</source>
    <translation>Größtes Seitenspiel, je Seite.
 Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.25 mm oder 0.010 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.25 mm oder 0.0098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Last fret to fretboard end, where the overhang is worked out from it.
@@ -890,10 +890,10 @@ Vorgabe: 5.50 mm oder 0.217 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   <message>
    <source>Least clearance between cover plate and heel.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
-Default: 0.10 mm or 0.004 in (from memory; set your own).</source>
+Default: 0.10 mm or 0.0039 in (from memory; set your own).</source>
    <translation>Kleinstes Spiel zwischen Schlagbrett und Halsfuß.
 Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.10 mm oder 0.004 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.10 mm oder 0.0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Least distance from fretboard end to pickup or ring.
@@ -914,18 +914,18 @@ Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   <message>
    <source>Least gap under the overhang.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
-Default: 0.15 mm or 0.006 in (from memory; set your own).</source>
+Default: 0.15 mm or 0.0059 in (from memory; set your own).</source>
    <translation>Kleinster Spalt unter dem Überstand.
 Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.15 mm oder 0.006 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.15 mm oder 0.0059 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Least side clearance, per side.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
-Default: 0.05 mm or 0.002 in (from memory; set your own).</source>
+Default: 0.05 mm or 0.0020 in (from memory; set your own).</source>
    <translation>Kleinstes Seitenspiel, je Seite.
 Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.05 mm oder 0.002 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.05 mm oder 0.0020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Least wood between pocket and a cavity.
@@ -1288,41 +1288,41 @@ Vorgabe: 2.50 mm oder 0.098 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   <message>
    <source>Open string over every fret, least.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
-Default: 0.10 mm or 0.004 in (from memory; set your own).</source>
+Default: 0.10 mm or 0.0039 in (from memory; set your own).</source>
    <translation>Leere Saite über jedem Bund, mindestens.
 Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.10 mm oder 0.004 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.10 mm oder 0.0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Open string over fret 1, bass outer string.
-Permitted: 0.10 mm to 2.50 mm, 0.004 in to 0.098 in.
-Default: 0.50 mm or 0.020 in (from memory; set your own).</source>
+Permitted: 0.10 mm to 2.50 mm, 0.0039 in to 0.098 in.
+Default: 0.50 mm or 0.0197 in (from memory; set your own).</source>
    <translation>Leere Saite über Bund 1, Basssaite außen.
-Erlaubt: 0.10 mm bis 2.50 mm, 0.004 in bis 0.098 in.
-Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0.10 mm bis 2.50 mm, 0.0039 in bis 0.098 in.
+Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Open string over fret 1, treble outer string.
-Permitted: 0.10 mm to 2.00 mm, 0.004 in to 0.079 in.
-Default: 0.40 mm or 0.016 in (from memory; set your own).</source>
+Permitted: 0.10 mm to 2.00 mm, 0.0039 in to 0.079 in.
+Default: 0.40 mm or 0.0157 in (from memory; set your own).</source>
    <translation>Leere Saite über Bund 1, Diskantsaite außen.
-Erlaubt: 0.10 mm bis 2.00 mm, 0.004 in bis 0.079 in.
-Vorgabe: 0.40 mm oder 0.016 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0.10 mm bis 2.00 mm, 0.0039 in bis 0.079 in.
+Vorgabe: 0.40 mm oder 0.0157 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Open string over fret 12, bass outer string.
-Permitted: 0.50 mm to 7.00 mm, 0.020 in to 0.276 in.
+Permitted: 0.50 mm to 7.00 mm, 0.0197 in to 0.276 in.
 Default: 2.00 mm or 0.079 in (from memory; set your own).</source>
    <translation>Leere Saite über Bund 12, Basssaite außen.
-Erlaubt: 0.50 mm bis 7.00 mm, 0.020 in bis 0.276 in.
+Erlaubt: 0.50 mm bis 7.00 mm, 0.0197 in bis 0.276 in.
 Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Open string over fret 12, treble outer string.
-Permitted: 0.50 mm to 6.00 mm, 0.020 in to 0.236 in.
+Permitted: 0.50 mm to 6.00 mm, 0.0197 in to 0.236 in.
 Default: 1.60 mm or 0.063 in (from memory; set your own).</source>
    <translation>Leere Saite über Bund 12, Diskantsaite außen.
-Erlaubt: 0.50 mm bis 6.00 mm, 0.020 in bis 0.236 in.
+Erlaubt: 0.50 mm bis 6.00 mm, 0.0197 in bis 0.236 in.
 Vorgabe: 1.60 mm oder 0.063 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
@@ -1604,10 +1604,10 @@ Vorgabe: 9.00 mm oder 0.354 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   <message>
    <source>Pole tops above the mount at the lowest the hardware allows.
 Permitted: -20.00 mm to 45.00 mm, -0.787 in to 1.772 in.
-Default: 0.50 mm or 0.020 in (from memory; set your own).</source>
+Default: 0.50 mm or 0.0197 in (from memory; set your own).</source>
    <translation>Oberkanten der Polstücke über der Montagefläche, tiefste Stellung, die die Beschläge zulassen.
 Erlaubt: -20.00 mm bis 45.00 mm, -0.787 in bis 1.772 in.
-Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Post Spacing</source>
@@ -1692,10 +1692,10 @@ Vorgabe: 3.00 mm oder 0.118 in (aus dem Gedächtnis; den eigenen Wert angeben).<
   <message>
    <source>Relief: largest depth of the crowns under the chord from fret 1 to the last.
 Permitted: 0.00 mm to 1.00 mm, 0.000 in to 0.039 in.
-Default: 0.20 mm or 0.008 in (from memory; set your own).</source>
+Default: 0.20 mm or 0.0079 in (from memory; set your own).</source>
    <translation>Halskrümmung: größte Tiefe der Bundkronen unter der Sehne von Bund 1 bis zum letzten.
 Erlaubt: 0.00 mm bis 1.00 mm, 0.000 in bis 0.039 in.
-Vorgabe: 0.20 mm oder 0.008 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.20 mm oder 0.0079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Rod</source>
@@ -1795,10 +1795,10 @@ Vorgabe: -70.00 mm oder -2.756 in (aus dem Gedächtnis; den eigenen Wert angeben
   </message>
   <message>
    <source>Sampled top: from sample to sample.
-Permitted: 0.50 mm to 50.00 mm, 0.020 in to 1.969 in.
+Permitted: 0.50 mm to 50.00 mm, 0.0197 in to 1.969 in.
 Default: 10.00 mm or 0.394 in (from memory; set your own).</source>
    <translation>Abgetastete Decke: von Messpunkt zu Messpunkt.
-Erlaubt: 0.50 mm bis 50.00 mm, 0.020 in bis 1.969 in.
+Erlaubt: 0.50 mm bis 50.00 mm, 0.0197 in bis 1.969 in.
 Vorgabe: 10.00 mm oder 0.394 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
@@ -2140,42 +2140,42 @@ Vorgabe: 84.00 mm oder 3.307 in (aus dem Gedächtnis; den eigenen Wert angeben).
   <message>
    <source>Smallest change of a recess under the bridge.
 Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
-Default: 0.50 mm or 0.020 in (from memory; set your own).</source>
+Default: 0.50 mm or 0.0197 in (from memory; set your own).</source>
    <translation>Kleinste Änderung einer Vertiefung unter der Brücke.
 Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
-Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Smallest change of a shim's thickness.
 Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
-Default: 0.10 mm or 0.004 in (from memory; set your own).</source>
+Default: 0.10 mm or 0.0039 in (from memory; set your own).</source>
    <translation>Kleinste Änderung der Dicke einer Beilage.
 Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
-Vorgabe: 0.10 mm oder 0.004 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.10 mm oder 0.0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Smallest change of how far the binding hangs.
 Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
-Default: 0.10 mm or 0.004 in (from memory; set your own).</source>
+Default: 0.10 mm or 0.0039 in (from memory; set your own).</source>
    <translation>Kleinste Änderung des Überhangs der Einfassung.
 Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
-Vorgabe: 0.10 mm oder 0.004 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.10 mm oder 0.0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Smallest change of the cover plate's thickness.
 Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
-Default: 0.10 mm or 0.004 in (from memory; set your own).</source>
+Default: 0.10 mm or 0.0039 in (from memory; set your own).</source>
    <translation>Kleinste Änderung der Dicke des Schlagbretts.
 Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
-Vorgabe: 0.10 mm oder 0.004 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.10 mm oder 0.0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Smallest change of the fretboard's length.
 Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
-Default: 0.50 mm or 0.020 in (from memory; set your own).</source>
+Default: 0.50 mm or 0.0197 in (from memory; set your own).</source>
    <translation>Kleinste Änderung der Länge des Griffbretts.
 Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
-Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Smallest change of the pocket's angle.
@@ -2188,10 +2188,10 @@ Vorgabe: 0.10° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   <message>
    <source>Smallest change of the pocket's depth.
 Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
-Default: 0.10 mm or 0.004 in (from memory; set your own).</source>
+Default: 0.10 mm or 0.0039 in (from memory; set your own).</source>
    <translation>Kleinste Änderung der Taschentiefe.
 Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
-Vorgabe: 0.10 mm oder 0.004 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.10 mm oder 0.0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Spreads between limits that were stated.</source>
@@ -2338,10 +2338,10 @@ Vorgabe: 12.00 mm oder 0.472 in (aus dem Gedächtnis; den eigenen Wert angeben).
   <message>
    <source>Strip: its thickness.
 Permitted: 0.00 mm to 5.00 mm, 0.000 in to 0.197 in.
-Default: 0.50 mm or 0.020 in (from memory; set your own).</source>
+Default: 0.50 mm or 0.0197 in (from memory; set your own).</source>
    <translation>Streifen: seine Dicke.
 Erlaubt: 0.00 mm bis 5.00 mm, 0.000 in bis 0.197 in.
-Vorgabe: 0.50 mm oder 0.020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Tail</source>
@@ -2467,20 +2467,20 @@ Vorgabe: 44.45 mm oder 1.750 in (aus dem Gedächtnis; den eigenen Wert angeben).
   </message>
   <message>
    <source>Thickness of the cover plate.
-Permitted: 0.50 mm to 6.00 mm, 0.020 in to 0.236 in.
+Permitted: 0.50 mm to 6.00 mm, 0.0197 in to 0.236 in.
 Measure it with calipers at the cut-out's edge.
 Default: 2.40 mm or 0.094 in (common practice, no source).</source>
    <translation>Dicke des Schlagbretts.
-Erlaubt: 0.50 mm bis 6.00 mm, 0.020 in bis 0.236 in.
+Erlaubt: 0.50 mm bis 6.00 mm, 0.0197 in bis 0.236 in.
 Messen mit: Messschieber am Rand des Ausschnitts.
 Vorgabe: 2.40 mm oder 0.094 in (gängige Praxis, ohne Quelle).</translation>
   </message>
   <message>
    <source>Thickness of the neck plate.
-Permitted: 0.50 mm to 6.00 mm, 0.020 in to 0.236 in.
+Permitted: 0.50 mm to 6.00 mm, 0.0197 in to 0.236 in.
 Default: 2.00 mm or 0.079 in (from memory; set your own).</source>
    <translation>Dicke der Halsplatte.
-Erlaubt: 0.50 mm bis 6.00 mm, 0.020 in bis 0.236 in.
+Erlaubt: 0.50 mm bis 6.00 mm, 0.0197 in bis 0.236 in.
 Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>

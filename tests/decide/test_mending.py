@@ -181,7 +181,7 @@ def test_remedies_read_as_a_shop_would_say_them(job):
     assert found["depth"] == "pocket depth 16.10 mm -> 15.90 mm (-0.20 mm)"
     assert found["flat shim"] == "flat shim, 0.20 mm"
     lines = remedy_lines(remedies(stated), stated, Units.INCH)
-    assert lines[1] == "1. pocket depth 0.634 in -> 0.626 in (-0.008 in)"
+    assert lines[1] == "1. pocket depth 0.634 in -> 0.626 in (-0.0079 in)"
     assert remedy_lines((), stated, Units.MM) == ["No change that is allowed mends it."]
 
 

@@ -181,7 +181,7 @@ def test_the_spreadsheet_holds_numbers(table):
 def test_inches_are_shown_as_inches(columns):
     text = as_text(compare(columns[:3], units=Units.INCH), width=120)
     assert "0.610 in" in text
-    assert "(+0.015)" in text
+    assert "(+0.0148)" in text
 
 
 @pytest.mark.freecad

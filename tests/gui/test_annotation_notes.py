@@ -32,7 +32,7 @@ def finding(state=State.INTERFERES, value=-1.55, **changes):
             2.475,
             Units.INCH,
             "> too much 0.097 in (3/32 +0.004)",
-            "0.006 to 0.031 in",
+            "0.0059 to 0.031 in",
         ),
         (State.TOUCHES, -4.5e-19, Units.MM, "= touches 0.00 mm", "0.15 to 0.80 mm"),
         (State.UNKNOWN, None, Units.MM, "? not checked", "0.15 to 0.80 mm"),

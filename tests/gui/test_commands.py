@@ -169,6 +169,6 @@ def test_preferences_are_kept_and_applied(told):
     assert seen["first"][:2] == ["", "colour"]
     assert "nowhere.toml: there is no such file" in seen["refused"]
     assert " 2 " in seen["remark"]
-    assert seen["inch"].splitlines()[0].startswith("+ fits 0.007 in")
+    assert seen["inch"].splitlines()[0].startswith("+ fits 0.0072 in")
     assert all(red == green == blue for red, green, blue in seen["colours"])
     assert seen["new"] == [16.0, "Joint"]

@@ -40,7 +40,7 @@ _WORDS = {Kind.CHOICE, Kind.TEXT, Kind.PATH}
 
 
 def show_length(mm: float, *, units: Units, signed: bool = False) -> str:
-    """Return a length [mm] to 0.01 mm, or in inches with the nearest 64th where that tells something.
+    """Return a length [mm] to 0.01 mm, or in inches with the nearest 64th where it helps.
 
     ``0.720 in (23/32 +0.001)`` reads as a sum: the fraction is the nearest 64th, reduced, and
     what follows is value minus fraction [in], left out where it rounds to zero. Where the

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from decimal import ROUND_HALF_UP, Decimal
+from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_UP, Decimal
 
 from ..job.quantity import Kind, Units
 from ..job.units import INCH_MM
@@ -68,7 +68,8 @@ class Dimension:
         finer = units is Units.INCH and self.kind is Kind.LENGTH
         places = 4 if finer else _enough(low, high)
         lower, upper = (
-            shown(d, kind=self.kind, units=units, places=places) for d in (abs(low), abs(high))
+            str(d).lstrip("-")
+            for d in limits_shown(low, high, kind=self.kind, units=units, places=places)
         )
         if low == -high:
             return f" ±{upper}"
@@ -77,9 +78,8 @@ class Dimension:
     def _accept(self, units: Units) -> str:
         if self.accept is None:
             return ""
-        low, high = (
-            None if a is None else shown(a, kind=self.kind, units=units, places=self._places(units))
-            for a in self.accept
+        low, high = limits_shown(
+            *self.accept, kind=self.kind, units=units, places=self._places(units)
         )
         if low is not None and high is not None:
             return f"[{low} to {high}]"
@@ -102,6 +102,32 @@ def shown(value: float, *, kind: Kind, units: Units, places: int, way: str = ROU
     calm = Decimal(f"{plain:.9f}").quantize(Decimal(1).scaleb(-places), rounding=way)
     text = f"{calm + 0:f}"
     return f"{text}°" if kind is Kind.ANGLE else text
+
+
+def limits_shown(
+    low: float | None, high: float | None, *, kind: Kind, units: Units, places: int
+) -> tuple[str | None, str | None]:
+    """Limits or limit deviations, rounded inward: the least up, the most down.
+
+    What a sheet accepts the tolerance set accepts too, and every sheet prints the same figure for
+    the same limit. Limits closer than a last digit are rounded to the nearest instead.
+    """
+
+    def rounded(low_way: str, high_way: str) -> tuple[str | None, str | None]:
+        lower, upper = (
+            None if limit is None else shown(limit, kind=kind, units=units, places=places, way=way)
+            for limit, way in ((low, low_way), (high, high_way))
+        )
+        return lower, upper
+
+    lower, upper = rounded(ROUND_CEILING, ROUND_FLOOR)
+    if lower is not None and upper is not None and _number(lower) > _number(upper):
+        return rounded(ROUND_HALF_UP, ROUND_HALF_UP)
+    return lower, upper
+
+
+def _number(text: str) -> float:
+    return float(text.rstrip("°"))
 
 
 @dataclass(frozen=True)

@@ -15,8 +15,9 @@ NOISE = 2e-4
 """What kernels may differ by [mm, degrees] where they measure a stated parameter."""
 AGREED = 0.005
 """What closed forms and solids may differ by [mm] in a figure that follows from many."""
-ROUNDED = 0.0014
-"""What a printed limit deviation may lose to rounding [mm, degrees]: half of 0.0001 in."""
+ROUNDED = 0.0026
+"""What a printed limit deviation may lose to rounding [mm, degrees]: 0.0001 in, for it is rounded
+inward."""
 
 Limits = Mapping[str, tuple[float, float]]
 

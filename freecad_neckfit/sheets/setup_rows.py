@@ -4,11 +4,10 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_UP
 
 from ..job.quantity import Kind, Units
 from ..job.top import top_height
-from .dimension import PLACES, shown
+from .dimension import PLACES, limits_shown, shown
 from .flow import Cell
 from .joint import Joint
 
@@ -30,16 +29,10 @@ class Row:
     def cells(self, units: Units) -> list[Cell]:
         """The row of the table."""
         places = 2 if self.kind is Kind.ANGLE else PLACES[units]
-        # Limits are rounded inward: what the sheet accepts, the tolerance set accepts too.
-        ways = (ROUND_HALF_UP, ROUND_CEILING, ROUND_FLOOR)
-        figures = [
-            "-" if v is None else shown(v, kind=self.kind, units=units, places=places, way=way)
-            for v, way in zip((self.nominal, self.low, self.high), ways, strict=True)
-        ]
-        return [
-            Cell(self.what), Cell(figures[0], key=self.key), Cell(figures[1]), Cell(figures[2]),
-            Cell(box=True),
-        ]  # fmt: skip
+        nominal = shown(self.nominal, kind=self.kind, units=units, places=places)
+        limits = limits_shown(self.low, self.high, kind=self.kind, units=units, places=places)
+        low, high = (Cell(limit or "-") for limit in limits)
+        return [Cell(self.what), Cell(nominal, key=self.key), low, high, Cell(box=True)]
 
 
 def neck_rows(joint: Joint) -> list[Row]:

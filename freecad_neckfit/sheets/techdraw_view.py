@@ -14,7 +14,7 @@ from FreeCAD import Vector
 
 from ..job.errors import KernelFailure
 from ..job.quantity import Kind, Units
-from .dimension import PLACES, Dimension, Placed, Pointed, Spot, Straight, shown
+from .dimension import PLACES, Dimension, Placed, Pointed, Spot, Straight, limits_shown, shown
 from .drawing import Drawing
 from .helvetica import CAPITALS
 from .ink import Stroke
@@ -243,8 +243,8 @@ def _words(size: Any, what: Dimension) -> None:
     size.UnderTolerance, size.OverTolerance = what.limits
     size.ArbitraryTolerances = True  # as words, for the same reason
     low, high = (
-        ("+" if d >= 0 else "") + shown(d, kind=what.kind, units=units, places=places)
-        for d in what.limits
+        text if text.startswith("-") else f"+{text}"
+        for text in map(str, limits_shown(*what.limits, kind=what.kind, units=units, places=places))
     )
     size.FormatSpecOverTolerance, size.FormatSpecUnderTolerance = high, low
 

@@ -4,11 +4,14 @@ pytest.importorskip("FreeCAD")
 
 from freecad_neckfit.job.quantity import Units
 from freecad_neckfit.sheets.cutter import chosen
+from freecad_neckfit.sheets.drawing import draw
 from freecad_neckfit.sheets.figures import figures_of
 from freecad_neckfit.sheets.flow import A4, LETTER
+from freecad_neckfit.sheets.paper import A3, Title
 from freecad_neckfit.sheets.pdf import pdf
 from freecad_neckfit.sheets.proof import prove
 from freecad_neckfit.sheets.setup import setup_pages, steps
+from freecad_neckfit.sheets.setup_rows import seated_rows
 from tests.random_jobs import draw as draw_job
 from tests.sheets.shop import joint_of, sample
 
@@ -41,6 +44,17 @@ def test_it_says_the_stops_in_order():
     assert "Screws of 45.00 mm reach 14.05 mm" in text
     assert "depth stop at 15.55 mm" in text
     assert "The rules of your place and licensed practice come first." in text
+
+
+@pytest.mark.parametrize("units", Units)
+def test_it_accepts_the_same_limits_as_the_drawing(units):
+    joint = sample(units=units)
+    views = draw(joint, A3, title=Title()).views
+    drawn = {p.what.key: p.what for v in views for p in v.placed if p.what.accept}
+    assert set(drawn) >= {"overhang_gap", "side_treble", "end_gap"}
+    for row in seated_rows(joint):
+        _, _, low, high, _ = row.cells(units)
+        assert f"[{low.text} to {high.text}]" in drawn[row.key].text(units)
 
 
 def test_a_tilted_floor_and_a_shim_are_told():

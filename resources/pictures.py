@@ -39,7 +39,7 @@ def main() -> None:
     take("fits", document)
     document.Check.ShowFits = False
     document.openTransaction("Deeper pocket")
-    document.Pocket.Depth = FreeCAD.Units.Quantity("0.72 in")
+    document.Pocket.Depth = FreeCAD.Units.Quantity("18.3 mm")
     document.recompute()
     document.commitTransaction()
     FreeCADGui.runCommand("NeckFit_Check")

@@ -40,6 +40,20 @@ def test_the_job_in_the_readme_is_read_and_judged(checkout, tmp_path):
     assert deeper.find("overhang.gap").value < -2
 
 
+def test_the_deeper_pocket_in_the_readme_reads_the_same_by_every_way_in(checkout):
+    from freecad_neckfit.job.read import read_job
+    from freecad_neckfit.run.chain import check_values
+
+    readme = (checkout / "README.md").read_text()
+    said = re.search(r"pocket (\S+) mm deep the overhang\s+sinks (\S+) mm", readme)
+    depth, deep = said.groups()
+    stated = read_job(checkout / "samples" / "joint.toml").base.stated
+    # FreeCAD 0.20's property editor keeps two decimals of what is typed there.
+    for typed in (float(depth), round(float(depth), 2)):
+        gap = check_values(stated | {"pocket.depth": typed}, solids=False).find("overhang.gap")
+        assert f"{-gap.value:.2f}" == deep
+
+
 def test_the_python_in_the_readme_runs(checkout, monkeypatch, capsys):
     import FreeCAD
 

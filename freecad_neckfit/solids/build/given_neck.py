@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from typing import Any
 
 from ...job.errors import KernelFailure
 from ...job.resolve import Values
 from .fretboard import board_half_width
-from .shapes import Point, Solid, box, common, cut, proven, tapered
+from .halves import halves, largest
+from .shapes import Point, Solid, common, cut, proven, tapered
 
 WOOD = ("neck", "wood", "heel", "shaft", "fretboard", "binding_treble", "binding_bass")
 """Names of given pieces that are solid wood: one solid each."""
@@ -60,8 +60,7 @@ def _try(
     import Part
 
     try:
-        found = split(v, whole)
-        parts.update({name: proven(piece, name=name) for name, piece in found.items()})
+        parts.update(split(v, whole))
     except (KernelFailure, Part.OCCError) as failure:
         reason = f"the given {of} could not be told apart into {', '.join(makes)}: {failure}"
         missing.update(dict.fromkeys(makes, reason))
@@ -78,8 +77,8 @@ def _wood_and_board(v: Values, whole: Solid) -> dict[str, Solid]:
     else:
         profile.append((x[1], glue))
     profile += [(x[1], z[1]), (nut, z[1])]
-    tool = tapered(profile, lambda _: y[0], lambda _: y[1])
-    return {"fretboard": _largest(common(whole, tool)), "wood": _largest(cut(whole, [tool]))}
+    board, rest = halves(whole, profile, y)
+    return {"fretboard": board, "wood": rest}
 
 
 def _heel_and_shaft(v: Values, wood: Solid) -> dict[str, Solid]:
@@ -88,8 +87,8 @@ def _heel_and_shaft(v: Values, wood: Solid) -> dict[str, Solid]:
     start = -float(v["neck.heel_length"])
     if x[0] + FREE >= start:
         return {"heel": wood}
-    tool = box((start, x[1]), y, z)
-    return {"heel": _largest(common(wood, tool)), "shaft": _largest(cut(wood, [tool]))}
+    heel, shaft = halves(wood, [(start, z[0]), (x[1], z[0]), (x[1], z[1]), (start, z[1])], y)
+    return {"heel": heel, "shaft": shaft}
 
 
 def _bindings(v: Values, board: Solid) -> dict[str, Solid]:
@@ -108,18 +107,12 @@ def _bindings(v: Values, board: Solid) -> dict[str, Solid]:
     bass, treble = strips[:: len(strips) - 1]
     if v["strings.left_handed"]:
         treble, bass = bass, treble
-    return {
-        "fretboard": _largest(common(board, tool)),
+    found = {
+        "fretboard": largest(common(board, tool)),
         "binding_treble": treble,
         "binding_bass": bass,
     }
-
-
-def _largest(shape: Any) -> Solid:
-    """The solid of most volume: slivers where planes coincide are left."""
-    if not shape.Solids:
-        raise KernelFailure("a part of it is empty")
-    return max(shape.Solids, key=lambda s: float(s.Volume))
+    return {name: proven(piece, name=name) for name, piece in found.items()}
 
 
 def _reach(shape: Solid) -> tuple[Point, Point, Point]:

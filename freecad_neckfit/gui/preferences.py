@@ -10,12 +10,14 @@ import FreeCAD
 from ..job.quantity import Units
 
 PATH = "User parameter:BaseApp/Preferences/Mod/NeckFit"
-UNITS, PALETTE, DEFAULTS, WARN, FOLDER = (
+UNITS, PALETTE, DEFAULTS, WARN, FOLDER, BIT, BUSH = (
     "Units",
     "Palette",
     "ShopDefaults",
     "WarnStale",
     "Folder",
+    "Bit",
+    "Bush",
 )
 """Names of the entries."""
 
@@ -53,3 +55,15 @@ def folder() -> str:
 def keep_folder(path: str) -> None:
     """Remember where a file was opened or written."""
     group().SetString(FOLDER, path)
+
+
+def cutter() -> tuple[float | None, float | None]:
+    """Diameters [mm] of the router bit and guide bush used last; None for what was not stated."""
+    bit, bush = (float(group().GetFloat(name, 0.0)) for name in (BIT, BUSH))
+    return bit or None, bush or None
+
+
+def keep_cutter(bit: float | None, bush: float | None) -> None:
+    """Remember the diameters [mm] of router bit and guide bush."""
+    for name, size in ((BIT, bit), (BUSH, bush)):
+        group().SetFloat(name, size or 0.0)

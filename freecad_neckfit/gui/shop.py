@@ -37,29 +37,42 @@ def job_of(joint: Any) -> JobFile:
     return job
 
 
-def sheets_joint(joint: Any, job: JobFile) -> Joint:
-    """The joint, judged on the solids that the document shows. Raises BadInput as a check does."""
-    base, units = job.base, units_of(joint)
+def sheets_joint(joint: Any, job: JobFile, units: Units | None = None) -> Joint:
+    """The joint, judged on the solids that the document shows, in its own or other units.
+
+    Raises BadInput as a check does.
+    """
+    base, units = job.base, units or units_of(joint)
     result = check_values(base.stated, name=base.name, units=units, assembly=assembly_of(joint))
     return Joint(base, result, outline_of(base), units)
 
 
-def write(joint: Any, folder: str, *, replace: bool = False) -> list[str]:
+def write(
+    joint: Any,
+    folder: str,
+    *,
+    bit: float | None = None,
+    bush: float | None = None,
+    units: str | None = None,
+    replace: bool = False,
+) -> list[str]:
     """Write the whole package for a joint of the document into a folder; return the paths.
 
-    Shows how far it is, and puts a picture of the 3D view into the report. Raises BadInput for a
-    folder in the way, Misprint where a sheet would not say what the solids measure; nothing is
+    ``bit``, ``bush``: diameters [mm] of router bit and guide bush, None for the usual choice.
+    ``units``: "mm" or "in" on all sheets, None for the joint's own. Shows how far it is, and puts a
+    picture of the 3D view into the report. Raises BadInput for a folder in the way and a cutter
+    that does not do, Misprint where a sheet would not say what the solids measure; nothing is
     written then.
     """
     pictures = scene_pictures(joint)
     with progress_shown(tr("Package for the shop")) as progress:
         job = job_of(joint)
-        made = sheets_joint(joint, job)
+        made = sheets_joint(joint, job, Units(units) if units else None)
         extras = replaced(extras_of(job, made), pictures=pictures)
         paths = write_package(
             made,
             Path(folder),
-            wish=Wish(replace=replace),
+            wish=Wish(bit=bit, bush=bush, replace=replace),
             extras=extras,
             progress=progress,
         )

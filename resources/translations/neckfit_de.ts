@@ -3309,16 +3309,48 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Zuerst den Raum der Werkstatt wählen: er gibt die Holzfeuchte je Monat.</translation>
   </message>
   <message>
+   <source>Choose…</source>
+   <translation>Wählen…</translation>
+  </message>
+  <message>
    <source>Clear fillets and high spots from under the heel.</source>
    <translation>Kehlen und hohe Stellen unter dem Halsfuß entfernen.</translation>
+  </message>
+  <message>
+   <source>Click a coordinate system, in the 3D view or in the tree.</source>
+   <translation>Ein Koordinatensystem anklicken, in der 3D-Ansicht oder im Baum.</translation>
+  </message>
+  <message>
+   <source>Click an edge or a line that runs along the middle of the neck pocket.</source>
+   <translation>Eine Kante oder Linie anklicken, die längs durch die Mitte der Halstasche läuft.</translation>
   </message>
   <message>
    <source>Click into the picture to try a place.</source>
    <translation>In das Bild klicken, um eine Stelle zu versuchen.</translation>
   </message>
   <message>
+   <source>Click the body, in the 3D view or in the tree.</source>
+   <translation>Den Korpus anklicken, in der 3D-Ansicht oder im Baum.</translation>
+  </message>
+  <message>
+   <source>Click the cover plate, in the 3D view or in the tree.</source>
+   <translation>Das Schlagbrett anklicken, in der 3D-Ansicht oder im Baum.</translation>
+  </message>
+  <message>
+   <source>Click the floor of the neck pocket.</source>
+   <translation>Den Boden der Halstasche anklicken.</translation>
+  </message>
+  <message>
+   <source>Click the neck, in the 3D view or in the tree.</source>
+   <translation>Den Hals anklicken, in der 3D-Ansicht oder im Baum.</translation>
+  </message>
+  <message>
    <source>Click the right face in the 3D view; with Ctrl one more, or one less.</source>
    <translation>Die richtige Fläche in der 3D-Ansicht anklicken; mit Strg eine mehr oder eine weniger.</translation>
+  </message>
+  <message>
+   <source>Click the top of the body, in the 3D view.</source>
+   <translation>Die Decke des Korpus anklicken, in der 3D-Ansicht.</translation>
   </message>
   <message>
    <source>Climate</source>
@@ -3417,6 +3449,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Mögliche Tiefen bei {}: {}</translation>
   </message>
   <message>
+   <source>Diameter of the router bit; the largest usual one, if left empty.</source>
+   <translation>Durchmesser des Fräsers; leer: der größte übliche.</translation>
+  </message>
+  <message>
    <source>Differences to the first column stand below each figure. {} marks a demand that is not met.</source>
    <translation>Abweichungen von der ersten Spalte stehen unter jeder Zahl. {} bezeichnet eine nicht erfüllte Forderung.</translation>
   </message>
@@ -3509,6 +3545,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Ebenheit unten</translation>
   </message>
   <message>
+   <source>Folder</source>
+   <translation>Ordner</translation>
+  </message>
+  <message>
    <source>Folder to put the package into</source>
    <translation>Ordner für das Paket</translation>
   </message>
@@ -3547,6 +3587,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>Glue line's height</source>
    <translation>Höhe der Leimfuge</translation>
+  </message>
+  <message>
+   <source>Guide bush</source>
+   <translation>Kopierhülse</translation>
   </message>
   <message>
    <source>H: heel bottom to fretboard top on the centreline, without frets</source>
@@ -4005,6 +4049,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Andere Tiefen oder Winkel erfüllen durchaus alle Forderungen zugleich.</translation>
   </message>
   <message>
+   <source>Outer diameter of the guide bush that leads the bit, if any.</source>
+   <translation>Außendurchmesser der Kopierhülse, die den Fräser führt, falls es eine gibt.</translation>
+  </message>
+  <message>
    <source>Outside 6 to 14 % moisture no coefficient of change holds: not checked.</source>
    <translation>Außerhalb von 6 bis 14 % Holzfeuchte gilt kein Schwindmaß: nicht geprüft.</translation>
   </message>
@@ -4041,14 +4089,6 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Wählen</translation>
   </message>
   <message>
-   <source>Pick a face.</source>
-   <translation>Eine Fläche wählen.</translation>
-  </message>
-  <message>
-   <source>Pick a straight edge, or a line.</source>
-   <translation>Eine gerade Kante oder eine Linie wählen.</translation>
-  </message>
-  <message>
    <source>Pick faces</source>
    <translation>Flächen wählen</translation>
   </message>
@@ -4073,8 +4113,8 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Bilder (*.png *.svg)</translation>
   </message>
   <message>
-   <source>Pitch</source>
-   <translation>Nicken</translation>
+   <source>Place it by figures instead</source>
+   <translation>Stattdessen durch Zahlen festlegen</translation>
   </message>
   <message>
    <source>Plate</source>
@@ -4157,8 +4197,12 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>{} wird gelesen</translation>
   </message>
   <message>
-   <source>Roll</source>
-   <translation>Rollen</translation>
+   <source>Ready: press OK.</source>
+   <translation>Fertig: OK drücken.</translation>
+  </message>
+  <message>
+   <source>Ready: press OK. First see that the arrow points to the bridge; if not, turn the centreline round.</source>
+   <translation>Fertig: OK drücken. Vorher ansehen, ob der Pfeil zur Brücke zeigt; wenn nicht, die Mittellinie umdrehen.</translation>
   </message>
   <message>
    <source>Room under the overhang, as JSON.</source>
@@ -4195,6 +4239,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>Route the end wall square to the floor, or use less angle or end gap; {short} too much.</source>
    <translation>Die Stirnwand rechtwinklig zum Boden fräsen, oder weniger Winkel oder Stirnspiel verwenden; {short} zu viel.</translation>
+  </message>
+  <message>
+   <source>Router bit</source>
+   <translation>Fräser</translation>
   </message>
   <message>
    <source>Save picture…</source>
@@ -4513,6 +4561,18 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Sagen, welche Forderungen einander ausschließen, und die kleinsten Änderungen, die abhelfen</translation>
   </message>
   <message>
+   <source>That is no edge or line.</source>
+   <translation>Das ist keine Kante oder Linie.</translation>
+  </message>
+  <message>
+   <source>That is no face.</source>
+   <translation>Das ist keine Fläche.</translation>
+  </message>
+  <message>
+   <source>The arrow drawn over the body must point to the bridge; turn it if it does not.</source>
+   <translation>Der Pfeil über dem Korpus muss zur Brücke zeigen; wenn nicht, hier umdrehen.</translation>
+  </message>
+  <message>
    <source>The back does not slope down from the mouth; state the heel contour.</source>
    <translation>Die Rückseite fällt von der Mündung nicht ab; den Halsübergang angeben.</translation>
   </message>
@@ -4673,8 +4733,20 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Die Verbindung biegt sich unter dem Saitenzug, und der Hals kriecht.</translation>
   </message>
   <message>
+   <source>The joint changed since its last check; writing the package checks it anew.</source>
+   <translation>Die Verbindung hat sich seit der letzten Prüfung geändert; beim Schreiben des Pakets wird sie neu geprüft.</translation>
+  </message>
+  <message>
    <source>The joint changed since the check.</source>
    <translation>Die Verbindung hat sich seit der Prüfung geändert.</translation>
+  </message>
+  <message>
+   <source>The joint does not fit. Do not cut after these sheets; mend it first.</source>
+   <translation>Die Verbindung passt nicht. Nicht nach diesen Blättern fräsen; erst berichtigen.</translation>
+  </message>
+  <message>
+   <source>The joint has not been checked yet; writing the package checks it.</source>
+   <translation>Die Verbindung ist noch nicht geprüft; beim Schreiben des Pakets wird sie geprüft.</translation>
   </message>
   <message>
    <source>The joint in the 3D view</source>
@@ -4727,6 +4799,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>The overhang touches in one season though it is free in another.</source>
    <translation>Der Überstand berührt in einer Jahreszeit, obwohl er in einer anderen frei ist.</translation>
+  </message>
+  <message>
+   <source>The package for the shop is in {}</source>
+   <translation>Das Paket für die Werkstatt liegt in {}</translation>
   </message>
   <message>
    <source>The picked face has no wall on either side and toward the bridge, so it is no pocket's floor; {}.</source>
@@ -4869,10 +4945,6 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Die Gewinde reißen aus dem Halsfuß.</translation>
   </message>
   <message>
-   <source>The top face is not picked; pick it.</source>
-   <translation>Die Oberseite ist nicht gewählt; sie wählen.</translation>
-  </message>
-  <message>
    <source>The top face, as geometry.</source>
    <translation>Die Oberseite, als Geometrie.</translation>
   </message>
@@ -4993,16 +5065,16 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Halsstab</translation>
   </message>
   <message>
-   <source>Turn X to the other end</source>
-   <translation>X zum anderen Ende drehen</translation>
-  </message>
-  <message>
    <source>Turn depth and angle of the pocket with all findings beside the model</source>
    <translation>Tiefe und Winkel der Tasche verstellen, mit allen Befunden neben dem Modell</translation>
   </message>
   <message>
-   <source>Type the frame</source>
-   <translation>Koordinatensystem eintippen</translation>
+   <source>Turn the centreline round</source>
+   <translation>Mittellinie umdrehen</translation>
+  </message>
+  <message>
+   <source>Turned about Z</source>
+   <translation>Gedreht um Z</translation>
   </message>
   <message>
    <source>Typed by hand.</source>
@@ -5011,6 +5083,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>Underside's height</source>
    <translation>Höhe der Unterseite</translation>
+  </message>
+  <message>
+   <source>Units of the sheets</source>
+   <translation>Einheiten der Blätter</translation>
   </message>
   <message>
    <source>Use a longer screw: {short} diameters are missing.</source>
@@ -5121,12 +5197,20 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Wo im verknüpften Objekt es liegt.</translation>
   </message>
   <message>
+   <source>Where the end wall meets the top on the centreline, and how the solid is turned.</source>
+   <translation>Wo die Stirnwand auf der Mittellinie die Decke trifft, und wie der Körper gedreht ist.</translation>
+  </message>
+  <message>
    <source>Whether everything fits.</source>
    <translation>Ob alles passt.</translation>
   </message>
   <message>
    <source>Whether it is stated; otherwise {} shows what is worked out.</source>
    <translation>Ob es angegeben ist; sonst zeigt {} den berechneten Wert.</translation>
+  </message>
+  <message>
+   <source>Whether the joint fits could not be decided; see the findings before you cut.</source>
+   <translation>Ob die Verbindung passt, ließ sich nicht entscheiden; vor dem Fräsen die Befunde ansehen.</translation>
   </message>
   <message>
    <source>Whether {} rows are stated; otherwise {} shows what is worked out.</source>
@@ -5193,6 +5277,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Die Verbindung und ihre Varianten als Auftragsdatei (TOML) schreiben</translation>
   </message>
   <message>
+   <source>Write the package</source>
+   <translation>Paket schreiben</translation>
+  </message>
+  <message>
    <source>X of the cavity's centre</source>
    <translation>X der Mitte des Hohlraums</translation>
   </message>
@@ -5231,10 +5319,6 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>Y of the screw</source>
    <translation>Y der Schraube</translation>
-  </message>
-  <message>
-   <source>Yaw</source>
-   <translation>Gieren</translation>
   </message>
   <message>
    <source>Z, out of the top</source>
@@ -5323,6 +5407,14 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>a text is no {}</source>
    <translation>ein Text ist hier falsch: {}</translation>
+  </message>
+  <message>
+   <source>about X</source>
+   <translation>um X</translation>
+  </message>
+  <message>
+   <source>about Y</source>
+   <translation>um Y</translation>
   </message>
   <message>
    <source>action error of the middle strings on a fixed radius</source>
@@ -7271,6 +7363,14 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>none that the shop prefers</source>
    <translation>keine, die die Werkstatt bevorzugt</translation>
+  </message>
+  <message>
+   <source>none: no round bit cuts sharp corners</source>
+   <translation>keiner: scharfe Ecken schneidet kein runder Fräser</translation>
+  </message>
+  <message>
+   <source>none: the bit has a bearing</source>
+   <translation>keine: der Fräser hat ein Anlauflager</translation>
   </message>
   <message>
    <source>normal</source>
@@ -9559,6 +9659,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>{} short</source>
    <translation>{} zu wenig</translation>
+  </message>
+  <message>
+   <source>{} states no verdict</source>
+   <translation>{} nennt kein Urteil</translation>
   </message>
   <message>
    <source>{} through the year</source>

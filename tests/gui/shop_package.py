@@ -6,7 +6,10 @@ from pathlib import Path
 
 import FreeCAD
 import FreeCADGui
-from fit_panel_hand import pump, until, window
+from commands_hand import docks_text
+from decide_windows import button
+from fit_panel_hand import click, pump, until, window
+from PySide import QtCore, QtGui
 
 
 def main():
@@ -47,27 +50,101 @@ def package_seen(joint, document):
     folder = Path(os.environ["NECKFIT_ANSWER"]).parent / "given"
     folder.mkdir()
     answers = [False, True]
-    package.pick_parent = lambda: folder
     package.confirm_replacing = lambda _: answers.pop(0)
     before = document.UndoCount
     camera = camera_now()
-    FreeCADGui.runCommand("NeckFit_Package")
-    (made,) = folder.iterdir()
+    dialog = asked()
+    seen = {"asks": asks(dialog)}
+    made = folder / package.folder_name(joint.Label)
+    part(dialog, "Folder").setText(str(made))
+    part(dialog, "Bush").setText("3/16 in")
+    write(dialog)
+    seen["refused"] = dialog.notice.text(), made.exists()
+    part(dialog, "Bush").setText("17 mm")
+    part(dialog, "Bit").setText("5")
+    write(dialog)
+    assert (made / "contents.txt").is_file(), dialog.notice.text()
     first = (made / "contents.txt").stat().st_mtime_ns
-    seen = {"files": sorted(p.name for p in made.iterdir()), "folder": made.name}
+    seen["files"] = sorted(p.name for p in made.iterdir())
+    seen["folder"], seen["contents"] = made.name, (made / "contents.txt").read_text()
+    seen["written"] = part(dialog, "Written").text(), part(dialog, "Written").isVisible()
+    seen["link"] = QtCore.QUrl.fromLocalFile(str(made)).toString()
+    seen["links open"] = part(dialog, "Written").openExternalLinks()
+    seen["in the report"] = str(made) in docks_text("Report view")
+    picture("package", dialog)
     report = (made / "report.html").read_text()
     pictures = re.findall('data:image/png;base64,([^"]*)"', report)
     seen["pictures"], seen["different pictures"] = len(pictures), len(set(pictures))
     seen["printed pictures"] = (made / "report.pdf").read_bytes().count(b"/Subtype /Image")
     seen["options"] = "deeper pocket with plate" in report
     seen["drawing"] = (made / "drawing.svg").read_text()
-    FreeCADGui.runCommand("NeckFit_Package")
+    write(dialog)
     seen["kept when refused"] = (made / "contents.txt").stat().st_mtime_ns == first
-    FreeCADGui.runCommand("NeckFit_Package")
+    write(dialog)
     seen["replaced when wanted"] = (made / "contents.txt").stat().st_mtime_ns > first
     seen["undo steps"] = document.UndoCount - before
     seen["camera kept"] = camera_now() == camera
-    return seen
+    part(dialog, "Units").setCurrentIndex(1)
+    seen["in inches"] = part(dialog, "Bit").text(), part(dialog, "Bush").text()
+    part(dialog, "Folder").setText(str(folder / "inches"))
+    write(dialog)
+    seen["inch contents"] = (folder / "inches" / "contents.txt").read_text()
+    dialog.close()
+    pump()
+    return seen | warned(joint, document, folder)
+
+
+def warned(joint, document, folder):
+    """What the window says of a joint that does not fit, or changed since its check."""
+    from freecad_neckfit.features.run_check import check
+
+    undo = document.UndoCount
+    document.openTransaction("Deeper")
+    check(joint)
+    fitting = asks(asked())
+    joint.Pocket.Depth = 17.4
+    document.recompute()
+    dialog = asked()
+    stale = asks(dialog)
+    part(dialog, "Folder").setText(str(folder / "deeper"))
+    write(dialog)
+    after = asks(dialog)
+    dialog.close()
+    check(joint)
+    dialog = asked()
+    not_fitting = asks(dialog)
+    dialog.close()
+    document.commitTransaction()
+    while document.UndoCount > undo:
+        document.undo()
+    document.recompute()
+    return {"fitting": fitting, "stale": stale, "stale once written": after,
+            "not fitting": not_fitting}  # fmt: skip
+
+
+def asked():
+    FreeCADGui.runCommand("NeckFit_Package")
+    pump(200)
+    found = FreeCADGui.getMainWindow().findChildren(QtGui.QDialog, "NeckFitPackage")
+    return next(dialog for dialog in found if dialog.isVisible())
+
+
+def part(dialog, name):
+    return dialog.findChild(QtGui.QWidget, f"NeckFitPackage{name}")
+
+
+def asks(dialog):
+    units, warning = part(dialog, "Units"), part(dialog, "Warning")
+    return {
+        "folder": part(dialog, "Folder").text(), "bit": part(dialog, "Bit").text(),
+        "bush": part(dialog, "Bush").text(), "units": units.currentText(),
+        "warning": warning.text() if warning.isVisible() else "",
+    }  # fmt: skip
+
+
+def write(dialog):
+    click(button(dialog, "Write the package"))
+    pump(100)
 
 
 def camera_now():
@@ -104,16 +181,12 @@ def page_seen(document, joint):
 
 def titles():
     """Titles of the windows that are open in FreeCAD's middle."""
-    from PySide import QtGui
-
     area = FreeCADGui.getMainWindow().findChild(QtGui.QMdiArea)
     return [window.windowTitle() for window in area.subWindowList()]
 
 
 def page_in_sight():
     """Whether the sheet lies within its window; TechDraw draws ten points a millimetre."""
-    from PySide import QtCore, QtGui
-
     pump(300)
     area = FreeCADGui.getMainWindow().findChild(QtGui.QMdiArea)
     (view,) = area.activeSubWindow().findChildren(QtGui.QGraphicsView)
@@ -121,11 +194,11 @@ def page_in_sight():
     return view.viewport().rect().contains(sheet)
 
 
-def picture():
+def picture(name="page", widget=None):
     folder = os.environ.get("NECKFIT_PICTURES")
     if folder:
-        from PySide import QtGui
-
+        pump(200)
         version = "".join(FreeCAD.Version()[:2])
         screen = QtGui.QGuiApplication.primaryScreen()
-        screen.grabWindow(0).save(f"{folder}/shop_{version}.png")
+        shot = screen.grabWindow(0) if widget is None else widget.grab()
+        shot.save(f"{folder}/shop_{name}_{version}.png")

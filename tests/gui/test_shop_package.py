@@ -1,5 +1,7 @@
 """The shop's commands under a virtual screen."""
 
+import re
+
 import pytest
 
 from freecad_neckfit.sheets.package import CONTENTS, FILES
@@ -24,6 +26,50 @@ def test_the_package_is_written_whole_with_pictures_of_the_view(told):
     assert seen["pictures"] == seen["printed pictures"] == seen["different pictures"] == 2
     assert seen["camera kept"]
     assert seen["options"]
+
+
+def test_folder_cutter_and_units_are_asked(told):
+    asks = told["package"]["asks"]
+    assert asks["folder"].endswith(f"/{told['package']['folder']}")
+    assert (asks["bit"], asks["bush"], asks["units"]) == ("6.35 mm", "", "millimetres")
+
+
+def test_a_cutter_that_does_not_do_is_refused_in_one_sentence(told):
+    said, is_written = told["package"]["refused"]
+    assert said.startswith("bush: 4.76 mm is no larger than the bit of 6.35 mm")
+    assert not is_written
+
+
+def test_the_sheets_have_the_cutter_and_the_units_asked_for(told):
+    seen = told["package"]
+    assert "bit 5.00 mm in a guide bush 17.00 mm" in seen["contents"]
+    assert seen["in inches"] == ["0.1969 in", "0.6693 in"]
+    assert "bit 0.197 in in a guide bush 0.669 in" in seen["inch contents"]
+    assert re.search(r"units +inch", seen["inch contents"])
+
+
+def test_it_stays_said_where_the_package_is_with_a_link_to_it(told):
+    seen = told["package"]
+    text, is_shown = seen["written"]
+    assert is_shown
+    assert f'href="{seen["link"]}"' in text
+    assert seen["links open"]
+    assert seen["in the report"]
+
+
+def test_a_warning_stands_there_where_the_joint_does_not_fit_or_changed(told):
+    seen = {name: told["package"][name]["warning"] for name in (
+        "asks", "fitting", "stale", "stale once written", "not fitting")}  # fmt: skip
+    assert "has not been checked yet" in seen["asks"]
+    assert seen["fitting"] == ""
+    assert "changed since its last check" in seen["stale"]
+    assert "does not fit" in seen["stale once written"]
+    assert "does not fit" in seen["not fitting"]
+
+
+def test_the_cutter_used_last_is_proposed(told):
+    assert told["package"]["fitting"]["bit"] == "5.00 mm"
+    assert told["package"]["fitting"]["bush"] == "17.00 mm"
 
 
 def test_the_drawing_carries_the_documents_own_limits(told):

@@ -6,19 +6,12 @@ from typing import Any
 
 from .chosen import has_joint, joint_of
 from .command import Command, Selection
-from .macro import call
 
 
 def _run(document: Any, selection: Selection) -> None:
-    from ..panels import package
+    from ..panels.package import open_package
 
-    joint = joint_of(document, selection)
-    wish = package.ask_folder(joint)
-    if wish is None:
-        return
-    folder, replace = wish
-    call("gui.shop", "write", joint, folder, replace=replace)
-    package.tell_written(folder)
+    open_package(joint_of(document, selection))
 
 
 COMMAND = Command(

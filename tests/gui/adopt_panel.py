@@ -41,14 +41,20 @@ def main():
     assert not dialogs, dialogs
     told["waits first"] = waiting()
     told["says first"] = notice()
+    told["ways"] = ways()
+    pick("Inner.Middle.Edge1")
+    told["no face"] = notice()
     top = designs.top_name(solid)
     pick(f"Inner.{solid.Name}.Routed.{top}")
+    told["says second"] = notice()
     told["top"] = {r: row(r).text() for r in ("solid", "top", "centreline")}
     told["waits second"] = waiting()
     pick("Inner.Middle.Edge1")
     told["without pocket"] = notice(), arrows()
     click(box("NeckFitAdoptPocket"), hit(box("NeckFitAdoptPocket")))
     told["with pocket"] = notice(), arrows()
+    told["waits for nothing"] = waiting()
+    told["after a click too many"] = clicked_once_more(f"Inner.{solid.Name}.Routed.{top}")
     picture("adopt")
     told["untouched while picking"] = changed(before, designs.history(document))
     told["objects while picking"] = [o.Name for o in document.Objects] == names
@@ -116,8 +122,34 @@ def changed(before, after):
 
 def pick(sub):
     """What a click in the view tells FreeCAD: the outermost object and the way down."""
+    FreeCADGui.Selection.clearSelection()
     FreeCADGui.Selection.addSelection("Adopted", "Outer", sub)
     pump()
+
+
+def ways():
+    """What is asked for as each role, and with figures typed instead of picks."""
+    roles, seen = box("NeckFitAdoptRole"), {}
+    for at in (1, 2, 0):
+        roles.setCurrentIndex(at)
+        pump()
+        seen[roles.currentText()] = notice(), waiting()
+    typed = box("NeckFitAdoptType")
+    click(typed, hit(typed))
+    seen["by figures"] = notice(), waiting()
+    click(typed, hit(typed))
+    pick_floor = box("NeckFitAdoptPick_floor")
+    click(pick_floor)
+    seen["floor armed"] = notice(), waiting()
+    click(box("NeckFitAdoptPick_top"))
+    seen["words"] = box("NeckFitAdoptTurn").text(), typed.text()
+    return seen
+
+
+def clicked_once_more(sub):
+    before = {r: row(r).text() for r in ("solid", "top", "centreline")}
+    pick(sub)
+    return before == {r: row(r).text() for r in ("solid", "top", "centreline")}
 
 
 def row(name):

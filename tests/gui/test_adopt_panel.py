@@ -17,7 +17,24 @@ def test_no_dialog_tells_of_a_fault(told):
 
 def test_it_opens_waiting_for_the_top_face(told):
     assert told["waits first"] == ["top"]
-    assert "pick" in told["says first"]
+    assert told["says first"] == "Click the top of the body, in the 3D view."
+
+
+def test_one_line_tells_what_the_next_click_does(told):
+    ways = told["ways"]
+    assert ways["neck"] == ["Click the neck, in the 3D view or in the tree.", ["solid"]]
+    assert ways["cover plate"] == [
+        "Click the cover plate, in the 3D view or in the tree.", ["solid"]
+    ]  # fmt: skip
+    assert ways["body"] == [told["says first"], ["top"]]
+    assert ways["by figures"] == ["Click the body, in the 3D view or in the tree.", ["solid"]]
+    assert ways["floor armed"] == ["Click the floor of the neck pocket.", ["floor"]]
+    assert told["says second"].startswith("Click an edge or a line that runs along the middle")
+    assert told["no face"] == f"That is no face. {told['says first']}"
+
+
+def test_it_speaks_as_a_builder_does(told):
+    assert told["ways"]["words"] == ["Turn the centreline round", "Place it by figures instead"]
 
 
 def test_picking_the_top_picks_the_solid_and_goes_on(told):
@@ -30,8 +47,13 @@ def test_picking_the_top_picks_the_solid_and_goes_on(told):
 
 def test_the_frame_is_drawn_as_soon_as_it_is_known(told):
     said, at = told["with pocket"]
-    assert said == ""
+    assert said.startswith("Ready: press OK.")
     assert at is not None
+
+
+def test_once_all_is_picked_a_further_click_changes_nothing(told):
+    assert told["waits for nothing"] == []
+    assert told["after a click too many"]
 
 
 def test_a_pocket_that_is_there_is_not_passed_over(told):

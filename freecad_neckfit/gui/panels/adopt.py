@@ -22,6 +22,7 @@ from ..translate import tr
 from .adopt_axes import Axes
 from .adopt_form import WIDTH, AdoptForm
 from .adopt_watch import PickWatch
+from .adopt_words import next_click, ready
 from .docked import widen
 from .fit_watch import CloseWatch
 from .task_panel import TaskPanel
@@ -105,7 +106,7 @@ class AdoptPanel(TaskPanel):
         """What is picked, as ``features.adopt`` takes it. Raises BadInput where a pick lacks."""
         solid = self.picks.get("solid")
         if solid is None:
-            raise BadInput(tr("Nothing is picked to be adopted; pick a solid."))
+            raise BadInput(next_click(self.form.role, self.form.missing))
         found: dict[str, Any] = {"solid": solid.solid}
         if solid.path:
             found["path"] = solid.path
@@ -129,11 +130,9 @@ class AdoptPanel(TaskPanel):
     def _faces(self) -> dict[str, Any]:
         top, line = self.picks.get("top"), self.picks.get("centreline")
         if top is None:
-            raise BadInput(tr("The top face is not picked; pick it."))
+            raise BadInput(next_click("body", "top"))
         if line is None:
-            raise BadInput(
-                tr("The centreline is not picked; pick an edge or a line along the middle.")
-            )
+            raise BadInput(next_click("body", "centreline"))
         found: dict[str, Any] = {"top": top.element}
         if line.solid != self.picks["solid"].solid:
             found["centreline_of"] = line.solid
@@ -147,11 +146,13 @@ class AdoptPanel(TaskPanel):
         """Something was picked: the row that waits takes it if it is of its kind."""
         pick = pick_of(top, sub)
         row = self.form.waiting
+        if not row:
+            return
         if row in ("top", "floor") and not pick.element.startswith("Face"):
-            self.form.say(tr("Pick a face."))
+            self.form.say(f"{tr('That is no face.')} {next_click(self.form.role, row)}")
             return
         if row == "centreline" and pick.element.startswith(("Face", "Vertex")):
-            self.form.say(tr("Pick a straight edge, or a line."))
+            self.form.say(f"{tr('That is no edge or line.')} {next_click(self.form.role, row)}")
             return
         self.picks[row] = pick
         if row in ("solid", "top"):
@@ -172,12 +173,17 @@ class AdoptPanel(TaskPanel):
     def _cleared(self, row: str) -> None:
         self.picks.pop(row, None)
         self.form.show_pick(row, "")
+        self.form.go_on()
         self._show()
 
     def _show(self) -> None:
-        """The frame as it would be, or what is missing for it."""
+        """The frame as it would be, and one line: what the next click does, or what is wrong."""
         self._axes.hide()
-        self.form.say("")
+        row = self.form.waiting
+        if row or self.form.missing:
+            self.form.say(next_click(self.form.role, row or self.form.missing))
+        if self.form.missing:
+            return
         try:
             placement = self._frame()
         except NeckFitError as refusal:
@@ -185,6 +191,8 @@ class AdoptPanel(TaskPanel):
             return
         if placement is not None:
             self._axes.show(placement)
+        if not row:
+            self.form.say(ready(self.form.role))
 
     def _frame(self) -> Any:
         """Global placement of the frame that the picks give; None for a plate, which has none."""

@@ -15,7 +15,7 @@ WIDTH = 300
 ROLES = ("body", "neck", "plate")
 ROWS = ("solid", "top", "centreline", "floor", "system")
 OF_ROLE = {"body": ROWS, "neck": ("solid", "system"), "plate": ("solid",)}
-"""Rows that a role needs, in the order in which they wait for a pick."""
+"""Rows that a role has."""
 
 
 class AdoptForm(QtGui.QWidget):
@@ -32,6 +32,9 @@ class AdoptForm(QtGui.QWidget):
         self.notice = QtGui.QLabel()
         self.notice.setObjectName("NeckFitAdoptNotice")
         self.notice.setWordWrap(True)  # Qt's way
+        font = self.notice.font()
+        font.setBold(True)  # Qt's way
+        self.notice.setFont(font)
         layout.addRow(self.notice)
         self.roles = QtGui.QComboBox()
         self.roles.setObjectName("NeckFitAdoptRole")
@@ -59,10 +62,16 @@ class AdoptForm(QtGui.QWidget):
             layout.addRow(words[row][0], self._row(row, words[row][1]))
         self.pocket = QtGui.QCheckBox(tr("It has its neck pocket already"))
         self.pocket.setObjectName("NeckFitAdoptPocket")
-        self.turn = QtGui.QCheckBox(tr("Turn X to the other end"))
+        self.turn = QtGui.QCheckBox(tr("Turn the centreline round"))
         self.turn.setObjectName("NeckFitAdoptTurn")
-        self.by_numbers = QtGui.QCheckBox(tr("Type the frame"))
+        self.turn.setToolTip(
+            tr("The arrow drawn over the body must point to the bridge; turn it if it does not.")
+        )
+        self.by_numbers = QtGui.QCheckBox(tr("Place it by figures instead"))
         self.by_numbers.setObjectName("NeckFitAdoptType")
+        self.by_numbers.setToolTip(
+            tr("Where the end wall meets the top on the centreline, and how the solid is turned.")
+        )
         for box in (self.pocket, self.turn, self.by_numbers):
             layout.addRow(box)
             box.toggled.connect(self._changed)
@@ -71,7 +80,6 @@ class AdoptForm(QtGui.QWidget):
         layout.addRow(self.typing)
         self.roles.currentIndexChanged.connect(self._changed)
         self._changed()
-        self.buttons["top"].setChecked(True)
 
     @property
     def role(self) -> str:
@@ -91,14 +99,23 @@ class AdoptForm(QtGui.QWidget):
     @property
     def typed(self) -> list[float] | None:
         """X, Y, Z [mm], yaw, pitch and roll [degrees]; None where the frame is not typed."""
-        if not self.by_numbers.isChecked():
+        if not self.by_numbers.isChecked() or self.role == "plate":
             return None
         return [float(FreeCAD.Units.Quantity(b.property("value")).Value) for b in self.numbers]
 
     @property
     def waiting(self) -> str:
-        """The row that takes the next pick."""
-        return next((r for r in ROWS if self.buttons[r].isChecked()), "solid")
+        """The row that takes the next pick; empty where none waits."""
+        return next((r for r in ROWS if self.buttons[r].isChecked()), "")
+
+    @property
+    def missing(self) -> str:
+        """The first row that is still needed, with what else is picked and ticked; or empty."""
+        rows = ["solid"]
+        is_placed = self.typed is not None or self._lines["system"].text()
+        if self.role == "body" and not is_placed:
+            rows = ["top", "centreline", "solid"]  # the top's pick tells the solid too
+        return next((row for row in rows if not self._lines[row].text()), "")
 
     def show_pick(self, row: str, words: str) -> None:
         """Show what a row holds; empty words for nothing."""
@@ -106,11 +123,10 @@ class AdoptForm(QtGui.QWidget):
         self._lines[row].setCursorPosition(0)
 
     def go_on(self) -> None:
-        """Let the next empty row that the role needs wait."""
-        rows = [r for r in OF_ROLE[self.role] if r not in ("floor", "system")]
-        after = next((r for r in rows if not self._lines[r].text()), None)
-        if after is not None:
-            self.buttons[after].setChecked(True)
+        """Let the next row that is needed wait; none where all is there."""
+        after = self.missing
+        for row, button in self.buttons.items():
+            button.setChecked(row == after)  # Qt's way
 
     def say(self, sentence: str) -> None:
         """One sentence over the picks."""
@@ -131,6 +147,7 @@ class AdoptForm(QtGui.QWidget):
         for widget in (line, button):
             widget.setToolTip(tip)
         button.toggled.connect(lambda on, row=row: self._only(row, is_on=on))
+        button.clicked.connect(lambda *_: self.changed.emit())
         clear.clicked.connect(lambda *_, row=row: self.cleared.emit(row))
         together = QtGui.QWidget()
         inner = QtGui.QHBoxLayout(together)
@@ -144,7 +161,7 @@ class AdoptForm(QtGui.QWidget):
         import FreeCADGui
 
         made: list[Any] = []
-        turns = (tr("Yaw"), tr("Pitch"), tr("Roll"))
+        turns = (tr("Turned about Z"), tr("about Y"), tr("about X"))
         for name, unit in [*((n, "mm") for n in "XYZ"), *((n, "deg") for n in turns)]:
             box = FreeCADGui.UiLoader().createWidget("Gui::QuantitySpinBox")
             box.setProperty("unit", unit)
@@ -170,6 +187,6 @@ class AdoptForm(QtGui.QWidget):
         self.turn.setEnabled(is_body)
         self.by_numbers.setEnabled(self.role != "plate")
         self.typing.setVisible(self.by_numbers.isChecked() and self.by_numbers.isEnabled())
-        if self.waiting not in rows:
-            self.buttons["solid"].setChecked(True)
+        if self.waiting in ("", "solid", "top", "centreline") or self.waiting not in rows:
+            self.go_on()
         self.changed.emit()

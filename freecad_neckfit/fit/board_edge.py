@@ -89,6 +89,17 @@ def board_taper(case: Case) -> Array:
     return (case["neck.width_end"] - case["neck.width_nut"]) / (2 * length)
 
 
+def end_foot(case: Case) -> Array:
+    """Neck-frame z [mm] of the lowest point of the fretboard's end, binding included.
+
+    Where the fretboard ends at the heel its end reaches down to the glue line.
+    """
+    bound = case["neck.binding_width"] > 0
+    hang = np.where(bound, case["neck.binding"], 0.0) if np.any(bound) else 0.0
+    under = case["neck.underside"] - hang
+    return np.where(case["neck.overhang"] > 0, under, case["neck.glue_line"])
+
+
 def level(case: Case, *, z: Array, first: Array, last: Array) -> Level:
     """The fretboard's downward face at neck height z, from ``first`` to ``last`` [mm]."""
     seated = case.seated
@@ -141,13 +152,14 @@ def least_over_edge(
     until: Array,
     plate: Array,
     inner: Array | None = None,
+    beyond: Array | None = None,
 ) -> Spot:
     """Least height [mm] of one level of the fretboard over what lies just outside the outline.
 
     Infinite where the fretboard is nowhere wider. The top falls away from the centreline, so the
     least room lies along the outline, or ``inner`` [mm] inside the fretboard's edge if that is
     farther out: then its binding is looked at, otherwise the fretboard without its binding.
-    ``plate``: thickness of what lies on the top.
+    ``plate``: thickness of what lies on the top, if only farther out than ``beyond`` [mm].
     """
     edge = level.edge
     if inner is None:
@@ -156,6 +168,8 @@ def least_over_edge(
     best: Spot | None = None
     for there, x in _looked_at(case, outline, stretches):
         y = _least_y(case, outline, edge, x, inner)
+        if beyond is not None:
+            y = np.maximum(y, beyond)
         best = lesser(best, over(case, level, x, y, plate, there=there))
     assert best is not None  # noqa: S101  (something is looked at)
     return best

@@ -9,6 +9,7 @@ import numpy as np
 from ..job.arrays import Array, pick, within
 from ..job.top import x_of_slope
 from .board_edge import (
+    Edge,
     Level,
     Spot,
     cutout_outline,
@@ -17,10 +18,16 @@ from .board_edge import (
     over,
     top_outline,
 )
+from .cutout import clear_half
 from .lesser import lesser
+from .mount import bare_top
+from .opened import uncut
 
 if TYPE_CHECKING:
     from .case import Case
+
+CENTRE = Edge(0.0, 0.0)
+"""The centreline."""
 
 
 def levels(case: Case) -> tuple[Level, ...]:
@@ -59,31 +66,29 @@ def overhang_room(case: Case) -> Spot:
     reaches over X = 0 beside its cut-out, under the fretboard's corners.
     """
     past = case.once(_overhang)
-    found = _along(case, past, start=0.0, y=0.0, plate=0.0)
+    found = _along(case, past, start=0.0, line=CENTRE, plate=0.0)
+    if not case.plate_there:
+        return found
+    corners = past._replace(low=np.maximum(past.low, 0.0))
+    found = lesser(found, _over_plate(case, corners))
     if not case.plate_under_overhang:
         return found
     thickness, clearance = case["plate.thickness"], case["plate.clearance"]
-    found = lesser(found, _along(case, past, start=clearance, y=0.0, plate=thickness))
-    corners = least_over_edge(
-        case, level=past._replace(low=np.maximum(past.low, 0.0)),
-        outline=case.once(cutout_outline), until=clearance, plate=thickness,
-    )  # fmt: skip
-    return lesser(found, corners)
+    return lesser(found, _along(case, past, start=clearance, line=CENTRE, plate=thickness))
 
 
 def beside_pocket(case: Case) -> Spot:
     """Least room [mm] before the end wall (X < 0) where the fretboard is wider than the pocket."""
     best: Spot | None = None
     for low in case.once(levels):
+        until = uncut(case, low.edge, wood=True)
         wood = least_over_edge(
-            case, level=low, outline=case.once(top_outline), until=0.0, plate=0.0
+            case, level=low, outline=case.once(top_outline), until=until, plate=0.0
         )
         best = lesser(best, wood)
-        if case.plate_under_overhang:
-            best = lesser(best, least_over_edge(
-                case, level=low, outline=case.once(cutout_outline), until=0.0,
-                plate=case["plate.thickness"],
-            ))  # fmt: skip
+        if case.plate_there:
+            until = uncut(case, low.edge, wood=False)
+            best = lesser(best, _over_plate(case, low, before=until))
     assert best is not None  # noqa: S101  (a fretboard has a level)
     return best
 
@@ -93,16 +98,15 @@ def binding_room(case: Case) -> Spot:
     width = case["neck.binding_width"]
     best: Spot | None = None
     for low in case.once(bound_levels):
+        until = uncut(case, low.edge, wood=True)
         best = lesser(best, least_over_edge(
-            case, level=low, outline=case.once(top_outline), until=0.0, plate=0.0, inner=width
+            case, level=low, outline=case.once(top_outline), until=until, plate=0.0, inner=width
         ))  # fmt: skip
         best = lesser(best, _strip_past(case, low, start=0.0, plate=0.0))
+        if case.plate_there:
+            best = lesser(best, _over_plate(case, low, inner=width))
         if case.plate_under_overhang:
             thickness, clearance = case["plate.thickness"], case["plate.clearance"]
-            best = lesser(best, least_over_edge(
-                case, level=low, outline=case.once(cutout_outline), until=clearance,
-                plate=thickness, inner=width,
-            ))  # fmt: skip
             best = lesser(best, _strip_past(case, low, start=clearance, plate=thickness))
     assert best is not None  # noqa: S101  (a fretboard has a level)
     return best
@@ -110,12 +114,40 @@ def binding_room(case: Case) -> Spot:
 
 def _strip_past(case: Case, low: Level, *, start: Array, plate: Array) -> Spot:
     """Least room of the strip's inner edge for X from ``start`` on."""
-    y = low.edge.at(start) - case["neck.binding_width"]
-    return _along(case, low, start=start, y=y, plate=plate)
+    inner = Edge(low.edge.half - case["neck.binding_width"], low.edge.taper)
+    return _along(case, low, start=start, line=inner, plate=plate)
 
 
-def _along(case: Case, low: Level, *, start: Array, y: Array, plate: Array) -> Spot:
-    """Least room along a line at ``y`` for X from ``start`` on; infinite if the level ends before.
+def _over_plate(
+    case: Case, low: Level, *, before: Array = np.inf, inner: Array | None = None
+) -> Spot:
+    """Least room over the plate beside its cut-out, up to the cut-out's end and ``before``.
+
+    A cut-out that is kept clear of the overhang is as wide as the fretboard's end: over the plate
+    beside it lies a fretboard only where it is wider toward the nut.
+    """
+    edge, beyond = low.edge, None
+    until = np.minimum(case["plate.clearance"], before)
+    if not case.plate_under_overhang:
+        if not np.any(edge.taper < 0):
+            return Spot(np.inf, 0.0, 0.0, 0.0)
+        half = edge.half if inner is not None else edge.half - case["neck.binding_width"]
+        beyond = clear_half(case)
+        same = (beyond - half) / np.where(edge.taper < 0, edge.taper, -1.0)
+        until = np.where(edge.taper < 0, np.minimum(same, before), -np.inf)
+    return least_over_edge(
+        case,
+        level=low,
+        outline=case.once(cutout_outline),
+        until=until,
+        plate=case["plate.thickness"],
+        inner=inner,
+        beyond=beyond,
+    )
+
+
+def _along(case: Case, low: Level, *, start: Array, line: Edge, plate: Array) -> Spot:
+    """Least room along a line in the plan for X from ``start`` on; infinite if it ends before.
 
     Every top is concave along X, so the height over it is convex: over a flat top it is least at
     an end, over a curved one where the top runs parallel to the neck, or at the end nearest.
@@ -125,5 +157,16 @@ def _along(case: Case, low: Level, *, start: Array, y: Array, plate: Array) -> S
     if case["body.top"] == "flat":
         x = pick(case.seat.tilt >= 0, first, last)
     else:
-        x = within(x_of_slope(case.values, slope=case.seated.tan, y=y), first, last)
-    return over(case, low, x, y, plate, there=first < low.high)
+        x = within(_parallel(case, line, guess=first), first, last)
+    return over(case, low, x, line.at(x), plate, there=first < low.high)
+
+
+def _parallel(case: Case, line: Edge, *, guess: Array) -> Array:
+    """X where a bent top, looked at along a line of the plan, climbs as fast as the neck."""
+    slope, v = case.seated.tan, case.values
+    x = x_of_slope(v, slope=slope, y=line.at(guess))
+    if not np.any(line.taper):
+        return x
+    y = line.at(x)
+    across = bare_top(case, x=x, y=y + 0.5) - bare_top(case, x=x, y=y - 0.5)
+    return x_of_slope(v, slope=slope - line.taper * across, y=y)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, NamedTuple
 import numpy as np
 
 from ..job.arrays import Array
-from .board_edge import Stretch, cutout_outline
+from .board_edge import Stretch, cutout_outline, end_foot
 from .outline import Outline
 
 if TYPE_CHECKING:
@@ -30,16 +30,24 @@ class Opening(NamedTuple):
 
 def cutout(case: Case) -> Opening:
     """The cover plate's cut-out; it also clears the overhang unless the plate runs under that."""
-    outline = case.once(cutout_outline)
+    return Opening(case.once(cutout_outline), case.once(clear_box))
+
+
+def clear_half(case: Case) -> Array:
+    """Half width [mm] of a cut-out that is kept clear of the overhang, beside the fretboard."""
+    return case["neck.width_end"] / 2 + case["plate.clearance"]
+
+
+def clear_box(case: Case) -> Box | None:
+    """The rectangle that a plate leaves round the overhang, or None where it runs under that."""
     if case.plate_under_overhang:
-        return Opening(outline, None)
+        return None
     clearance = case["plate.clearance"]
-    top, under = (
-        case.seat.to_body(x=case["neck.overhang"], z=case[key])[0]
-        for key in ("neck.height", "neck.underside")
+    top, foot = (
+        case.seat.to_body(x=case["neck.overhang"], z=z)[0]
+        for z in (case["neck.height"], case.once(end_foot))
     )
-    half = case["neck.width_end"] / 2 + clearance
-    return Opening(outline, Box(half, np.maximum(top, under) + clearance))
+    return Box(clear_half(case), np.maximum(top, foot) + clearance)
 
 
 class Wall(NamedTuple):

@@ -10,6 +10,7 @@ from ..job.arrays import Array, pick, within
 from ..job.parameters import ROLES
 from ..job.top import x_of_slope
 from .board_edge import cutout_outline
+from .cutout import clear_box
 from .last_fret import Line
 from .mount import finished_top, pickup_mount
 
@@ -28,9 +29,13 @@ def board_end(case: Case) -> Array:
 
 def plate_span(case: Case) -> tuple[Array, Array]:
     """Body-frame X [mm] from which and to which the cover plate lies open under the strings."""
-    end, cut = case.once(board_end), case["plate.clearance"]
-    start = end if case.plate_under_overhang else end + cut
-    return np.maximum(start, cut), case["plate.reach"]
+    return np.maximum(_plate_start(case), case["plate.clearance"]), case["plate.reach"]
+
+
+def _plate_start(case: Case) -> Array:
+    """Body-frame X [mm] past the fretboard, or past the cut-out that is kept clear of it."""
+    box = case.once(clear_box)
+    return case.once(board_end) if box is None else box.end
 
 
 def _first_on_plate(case: Case, line: Line) -> Array:
@@ -39,9 +44,7 @@ def _first_on_plate(case: Case, line: Line) -> Array:
     It counts as unbroken over its openings for pickups. Round a fretboard that ends within the
     cut-out the string leaves that over its corner or its round end, not over its apex.
     """
-    start = case.once(board_end)
-    if not case.plate_under_overhang:
-        start = start + case["plate.clearance"]
+    start = _plate_start(case)
     if np.all(start >= case["plate.clearance"]):
         return start
     around, x = case.once(cutout_outline), case["plate.clearance"]

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, NamedTuple
 import numpy as np
 
 from ..job.arrays import Array
+from .board_edge import end_foot
 from .mount import pickup_mount
 
 if TYPE_CHECKING:
@@ -51,9 +52,7 @@ def board_to_pickup(case: Case) -> Apart:
     point of the fretboard's end face, in height from the lowest of the overhang, binding included.
     """
     box, end, seated = case.once(neck_pickup), case["neck.overhang"], case.seated
-    hang = np.where(case["neck.binding_width"] > 0, case["neck.binding"], 0.0)
-    # Where the fretboard ends at the heel its end face reaches down to the glue line.
-    low = np.where(end > 0, case["neck.underside"] - hang, case["neck.glue_line"])
+    low = case.once(end_foot)
     end_z = seated.body_z(x=end, z=low)
     heel_z = seated.body_z(x=0.0, z=low)
     upright = np.minimum(end_z, heel_z) - box.top

@@ -11,7 +11,7 @@ from ..check import Check, Gravity
 from ..lesser import place_of
 from ..reading import Reading
 from ..reads import together
-from ..reads_joint import BINDING, COVER, OVER_TOP
+from ..reads_joint import BINDING, CAVITIES, COVER, OVER_TOP
 
 
 def read(case: Case) -> Reading:
@@ -37,7 +37,7 @@ CHECK = Check(
     title="room under the binding",
     unit=Kind.LENGTH,
     gravity=Gravity.BREAKS,
-    reads=together(OVER_TOP, COVER, BINDING),
+    reads=together(OVER_TOP, COVER, BINDING, CAVITIES),
     read=read,
     low="limits.gap_min",
     contact=True,

@@ -24,7 +24,10 @@ def read(case: Case) -> Reading:
     return Reading(
         value=found.room,
         # A fretboard that ends on a leaning heel can pass X = 0 with its end face alone.
-        applies=(case.overhang_end[0] > 0) & np.isfinite(found.room),
+        # What is glued to a leaning heel hangs over nothing, though it may pass X = 0 too.
+        applies=(case.overhang_end[0] > 0)
+        & (np.asarray(case["neck.overhang"]) > 0)
+        & np.isfinite(found.room),
         because="the fretboard does not reach past the pocket's end wall",
         place=place_of(case, found),
     )

@@ -9,7 +9,7 @@ from ..case import Case
 from ..check import Check, Gravity
 from ..reading import Reading
 from ..reads import together
-from ..reads_joint import COVER, OVER_TOP, PICKUP
+from ..reads_joint import BINDING, COVER, OVER_TOP, PICKUP
 from ..rod_tool import tool_room
 from ..sides import place
 
@@ -35,6 +35,7 @@ CHECK = Check(
     reads=together(
         OVER_TOP,
         COVER,
+        BINDING,
         PICKUP,
         ("neck.rod", "neck.rod_tool", "neck.rod_tool_height", "neck.rod_tool_length"),
     ),

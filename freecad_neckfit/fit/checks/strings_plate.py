@@ -9,6 +9,7 @@ from ..check import Check, Gravity
 from ..over_top import has_rings, over_plate_and_rings
 from ..reading import Reading
 from ..reads import SADDLES, together
+from ..reads_joint import BINDING
 from ..strings import is_few, least, place_of_least
 
 
@@ -39,7 +40,14 @@ CHECK = Check(
     gravity=Gravity.PLAYS_BADLY,
     reads=together(
         SADDLES,
-        ("neck.underside", "plate.under_overhang", "plate.clearance", "plate.reach"),
+        BINDING,
+        (
+            "neck.glue_line",
+            "neck.underside",
+            "plate.under_overhang",
+            "plate.clearance",
+            "plate.reach",
+        ),
         # The cut-out, within which there is no plate.
         ("pocket.width_end", "pocket.width_mouth", "pocket.corner_radius"),
         tuple(

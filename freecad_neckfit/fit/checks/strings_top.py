@@ -8,6 +8,7 @@ from ..check import Check, Gravity
 from ..over_top import hand_x, places_under_hand, under_hand
 from ..reading import Reading
 from ..reads import SADDLES, together
+from ..reads_joint import BINDING
 from ..strings import is_few, least, per_string, place_of_least
 
 
@@ -31,7 +32,9 @@ CHECK = Check(
     gravity=Gravity.UGLY,
     reads=together(
         SADDLES,
+        BINDING,
         (
+            "neck.glue_line",
             "strings.hand",
             "limits.top_string_min",
             "neck.underside",

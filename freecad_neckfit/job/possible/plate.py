@@ -52,9 +52,9 @@ def _cut_out(v: Values) -> Iterator[str]:
 def _end(v: Values) -> Iterator[str]:
     reach, end = float(v["plate.reach"]), float(v["plate.clearance"])
     if not v["plate.under_overhang"]:
-        found = seat(v)
-        ends = (found.to_body(x=v["neck.overhang"], z=v[f"neck.{key}"])[0]
-                for key in ("height", "underside"))  # fmt: skip
+        found, bound = seat(v), float(v["neck.binding_width"]) > 0
+        foot = float(v["neck.underside"]) - (float(v["neck.binding"]) if bound else 0.0)
+        ends = (found.to_body(x=v["neck.overhang"], z=z)[0] for z in (v["neck.height"], foot))
         end = max(end, float(max(ends)) + float(v["plate.clearance"]))
     if reach < end + LEAST:
         yield (

@@ -92,8 +92,9 @@ def _board_opening(v: Values) -> float:
 
 
 def overhang_end(v: Values, seat: Seat) -> float:
-    """X [mm] to which the cut-out clears the overhang's end over its whole height."""
-    ends = (
-        seat.to_body(x=v["neck.overhang"], z=v[f"neck.{key}"])[0] for key in ("height", "underside")
-    )
+    """X [mm] to which the cut-out clears the overhang's end, from its top to its binding's foot."""
+    foot = float(v["neck.underside"] if v["neck.overhang"] > 0 else v["neck.glue_line"])
+    if v["neck.overhang"] > 0 and v["neck.binding_width"] > 0:
+        foot -= float(v["neck.binding"])
+    ends = (seat.to_body(x=v["neck.overhang"], z=z)[0] for z in (v["neck.height"], foot))
     return float(max(ends)) + float(v["plate.clearance"])

@@ -127,13 +127,32 @@ def pocket_lines(context: Context, *, sign: int) -> list[Line]:
 
 
 def plate_side(context: Context, *, sign: int) -> list[Facets]:
-    """Triangles of each straight side of the cut-out on the side ``sign``, face by face."""
-    return _plane_sides(context, "plate", plate_walls(context), sign)
+    """Triangles of each straight side of the cut-out on the side ``sign``, face by face.
+
+    The sides of a pickup's opening are none of them.
+    """
+    sides = _plane_sides(context, "plate", plate_walls(context), sign)
+    return [s for s in sides if not _of_opening(context, s.points.reshape(-1, 3))]
+
+
+def _of_opening(context: Context, points: FloatArray) -> bool:
+    """Whether a wall that runs along X lies just beside a pickup, and no farther than it."""
+    (x0, _, _), (x1, _, _) = points.min(axis=0), points.max(axis=0)
+    y = np.abs(points[:, 1])
+    for role in ROLES:
+        if context.has(f"pickup_{role}"):
+            box = context.boxes(f"pickup_{role}")
+            front, back, half = box[:, 0].min(), box[:, 3].max(), box[:, 4].max()
+            along = front - AROUND <= x0 and x1 <= back + AROUND
+            if along and half <= y.min() and y.max() <= half + AROUND:
+                return True
+    return False
 
 
 def _plane_sides(context: Context, part: str, walls: Facets, sign: int) -> list[Facets]:
     """A plate kept on one side ends at the centreline: that edge is no wall of its cut-out."""
-    half = float(context.facets("heel").points[:, :, 1].max()) / 2
+    floor = context.boxes("body")[sorted(context.body_faces.floor)]
+    half = float(floor[:, 4].max() - floor[:, 1].min()) / 4
     off = (sign * walls.points[:, :, 1]).min(axis=1)
     beside = walls.where((sign * walls.normal[:, 1] < -0.7) & (off > half))
     flat = context.planes(part)

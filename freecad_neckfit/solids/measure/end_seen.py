@@ -8,28 +8,29 @@ from .context import Context
 from .facets import Facets
 from .measured import Measured
 from .sections import section
+from .sides import NO_WALL, wall_on_centreline
 
-WALL_LEVELS = (-2.0, -1.0)
-"""Levels [mm] under the top at which the end wall is looked at."""
 STEPS = 40
-"""Levels between the heel's bottom and the top at which an end with a channel is looked at."""
+"""Levels at which an end is looked at that is not whole up to the top on the centreline."""
+SAME = 1e-6
+"""Heights that differ by less than this [mm] are one."""
 
 
 def end_visible(context: Context) -> Measured:
     """Plan distance [mm] at Z = 0 on the centreline: heel end to finished end wall.
 
     A truss rod's channel that opens in the heel's end is passed over: the end is carried on from
-    under it.
+    under it. So is an end wall that a cavity opens into, from what is left of it on the centreline.
     """
     at = heel_end_at_top(context)
     if at is None:
         return Measured.absent("the heel's end does not reach up to the top")
-    walls = context.facets("body", context.body_faces.walls).facing(axis=0, sign=-1, least=0.5)
-    # The wall is straight upward: from two levels on to the top, whose edge may be curved.
-    low, high = (_on_centreline(walls, z=z) for z in WALL_LEVELS)
-    if low is None or high is None:
+    left = wall_on_centreline(context)
+    if not len(left):
+        return Measured.absent(NO_WALL)
+    wall = _carried_to_top(left)
+    if wall is None:
         return Measured.unknown("the end wall does not reach up to the top")
-    wall = high + (high - low)
     return Measured(wall - at - float(context.values["finish.wall"]), (at, 0.0, 0.0))
 
 
@@ -39,6 +40,16 @@ def heel_end_at_top(context: Context) -> float | None:
     at = _on_centreline(end, z=0.0)
     if at is not None or not len(section(end, 0.0)[0]):
         return at
+    # A channel, or an end that is higher at its corners because the neck leans forward.
+    found = _carried_to_top(end)
+    high = context.frame.to_neck(end.points)[:, :, 2].max()
+    if found is None or context.frame.to_neck(np.array([found, 0.0, 0.0]))[2] > high + SAME:
+        return None
+    return found
+
+
+def _carried_to_top(end: Facets) -> float | None:
+    """X [mm] at Z = 0 of an end that is straight upward, from where it is seen below."""
     levels = np.linspace(0.0, float(end.points[:, :, 2].min()), STEPS)[1:-1]
     seen = [(float(z), x) for z in levels if (x := _on_centreline(end, z=float(z))) is not None]
     if len(seen) < 2:

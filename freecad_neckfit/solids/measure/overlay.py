@@ -94,6 +94,16 @@ class Overlay:
         after = np.roll(ring, -1, axis=1)
         return np.asarray(np.abs(_det(ring, after).sum(axis=1)) / 2)
 
+    @cached_property
+    def thickness(self) -> FloatArray:
+        """(p,) area over length [mm] of each common part: about half its width where it is long."""
+        low, high = (
+            f(np.where(self.valid[:, :, None], self.plan, e), axis=1)
+            for f, e in ((np.min, np.inf), (np.max, -np.inf))
+        )
+        length = np.hypot(*_xy(high - low))
+        return np.asarray(self.area / np.maximum(length, 1e-300))
+
     def only(self, mask: NDArray[np.bool_]) -> Overlay:
         """The pairs where ``mask`` is true."""
         return Overlay(self.axis, self.upper[mask], self.lower[mask], self.plan[mask],

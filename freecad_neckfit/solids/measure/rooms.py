@@ -15,8 +15,8 @@ from .measured import Measured, Place, least
 from .overlay import Overlay, overlay
 from .surfaces import height_on
 
-SLIVER = 1e-5
-"""Parts that share less than this in plan [mm2] only meet at an edge."""
+SLIVER = 1e-6
+"""Parts whose share of the plan is thinner than this [mm] only meet at an edge."""
 NEAR = 0.01
 """Triangles may lie this far [mm] from the curved face they stand for, and more."""
 MOST = 40
@@ -93,7 +93,7 @@ def _least(context: Context, over: Facets) -> Measured | None:
         if not len(over) or not len(under):
             continue
         laid = overlay(over, under)
-        laid = laid.only(laid.area > SLIVER)  # edges that only meet share no room
+        laid = laid.only(laid.thickness > SLIVER)  # edges that only meet share no room
         found = _exact(context, name, laid, under)
         if found is None:
             continue

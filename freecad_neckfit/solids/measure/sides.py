@@ -14,6 +14,7 @@ from .failures import NotFound
 from .measured import Measured
 from .overlay import overlay
 
+NO_WALL = "a cavity takes the end wall away on the centreline"
 UPRIGHT = 1e-7
 """Walls lean no more than this (Z of their normal) and are taken as vertical."""
 NUDGE = 1e-6
@@ -59,6 +60,8 @@ def end_clearance(context: Context) -> Measured:
     Before a straight end wall along X, carried on down below a fillet or a gap's floor. In a round
     end to the arc, in any direction of the plan, from the heel's end and its corners' roundings.
     """
+    if not len(wall_on_centreline(context)):
+        return Measured.absent(NO_WALL)
     walls = plane_walls(context).facing(axis=0, sign=-1, least=0.7)
     if not len(walls):
         return _round_end(context)
@@ -67,6 +70,13 @@ def end_clearance(context: Context) -> Measured:
     if found is None:
         return Measured.unknown("the heel's end does not stand before the end wall")
     return Measured(found[0] - finish(context), found[1])
+
+
+def wall_on_centreline(context: Context) -> Facets:
+    """Triangles of the end wall that lie on the centreline; none where a cavity took it away."""
+    walls = context.facets("body", context.body_faces.walls).facing(axis=0, sign=-1, least=0.5)
+    y = walls.points[:, :, 1]
+    return walls.where((y.min(axis=1) <= 0) & (y.max(axis=1) >= 0))
 
 
 def _to_floor(context: Context, walls: Facets) -> Facets:

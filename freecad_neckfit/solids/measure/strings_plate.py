@@ -6,6 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ...job.arrays import FloatArray
+from .board_sides import BINDINGS
 from .context import Context
 from .cutout import ROLES, over_opening
 from .facets import Facets
@@ -57,9 +58,11 @@ def _on_openings(context: Context, end: float, start: FloatArray, stop: FloatArr
 
     A string's part over the plate begins before the fretboard and ends at its saddle.
     """
-    clear = not context.values["plate.under_overhang"]
-    first = end + (float(context.values["plate.clearance"]) if clear else 0.0)
-    ends = np.concatenate([at_x(start[None], stop[None], x) for x in (first, float(stop[0]))])
+    if not context.values["plate.under_overhang"]:
+        strips = [context.near(n, context.neck_bounds, tops=False).points for n in BINDINGS]
+        end = max([end, *(float(p[:, :, 0].max()) for p in strips if len(p))])
+        end += float(context.values["plate.clearance"])
+    ends = np.concatenate([at_x(start[None], stop[None], x) for x in (end, float(stop[0]))])
     points = ends[over_opening(context, ends[:, 0]) & _over(context.boxes("plate"), ends[:, :2])]
     points[:, 2] = height_on(context.faces("plate")[context.plate_face], points[:, :2])
     return np.asarray(points)

@@ -11,7 +11,7 @@ from typing import Any
 import FreeCADGui
 from PySide import QtGui
 
-from ..sheets.report.content import Picture
+from ..sheets.report.parts import Picture
 from .translate import tr
 from .views.look import look_at, see_whole
 

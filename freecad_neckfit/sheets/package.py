@@ -21,9 +21,10 @@ from .model import write_machining, write_step
 from .paper import A3, ANSI_B, Angle, Paper, Title
 from .pdf import pdf
 from .proof import prove
-from .report.content import Picture, Report, Section, report_of
+from .report.content import report_of
 from .report.html import html
 from .report.pages import report_pages
+from .report.parts import Picture, Report, Section
 from .report.pictures import drawn_pictures
 from .setup import setup_pages
 from .svg import svg

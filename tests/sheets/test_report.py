@@ -1,16 +1,21 @@
 import re
+from dataclasses import replace
 from html.parser import HTMLParser
 
 import pytest
 
 pytest.importorskip("FreeCAD")
 
+from freecad_neckfit.job.parameters import ALL
+from freecad_neckfit.job.words import name_of
 from freecad_neckfit.sheets.drawing import draw
 from freecad_neckfit.sheets.flow import A4, LETTER
 from freecad_neckfit.sheets.paper import A3, Title
-from freecad_neckfit.sheets.report.content import Picture, Section, reason, report_of
+from freecad_neckfit.sheets.report.content import reason, report_of
+from freecad_neckfit.sheets.report.decided import decided_sections
 from freecad_neckfit.sheets.report.html import html
 from freecad_neckfit.sheets.report.pages import report_pages
+from freecad_neckfit.sheets.report.parts import Picture, Section
 from freecad_neckfit.sheets.report.pictures import drawn_pictures
 from tests.sheets.shop import joint_of, sample
 
@@ -89,12 +94,43 @@ def test_what_the_user_typed_is_escaped():
 def test_every_parameter_has_its_origin():
     joint = sample()
     text = html(report(joint))
-    assert "stated in joint.toml" in text
-    assert "stated in neck-22.toml" in text
-    assert "from memory; set your own" in text
-    assert "common practice, no source" in html(report(joint_of({})))
-    for key in ("pocket.depth", "limits.gap_min", "screw.x", "wood.body"):
-        assert re.search(rf">{re.escape(key)}</td>", text)
+    assert "Stated in joint.toml" in text
+    assert "Stated in neck-22.toml" in text
+    assert "From memory; set your own" in text
+    assert "Common practice, no source" in html(report(joint_of({})))
+    for words in ("Pocket depth", "Limits gap min", "Screw x", "Wood body"):
+        assert f">{words}</td>" in text
+    every = [f">{name_of(key).capitalize()}</td>" for key in ALL if not key.startswith("job.")]
+    assert [words for words in every if words.lower() not in text.lower()] == []
+
+
+def test_parameters_are_called_by_their_names_and_not_by_their_keys():
+    text = html(report(sample()))
+    assert not re.search(r">[a-z_]+\.[a-z_]+</td>", text)
+    words = {w.text for page in report_pages(report(sample()), A4) for w in page.words}
+    assert words >= {"Pocket depth", "15.50 mm, ±0.10 mm", "Stated in joint.toml"}
+    assert not words & set(ALL)
+
+
+def test_the_numbers_take_four_pages_at_most():
+    short = report_of(sample(), pictures=[])
+    listed = tuple(s for s in short.sections if s.title == "Every number and its origin")
+    numbers = replace(short, sections=listed)
+    for sheet in (A4, LETTER):
+        assert len(report_pages(numbers, sheet)) <= 4
+
+
+def test_the_failures_are_those_of_the_window():
+    from freecad_neckfit.decide.tolerances.dimension import dimensions
+    from freecad_neckfit.decide.tolerances.report import percent
+    from freecad_neckfit.decide.tolerances.study import study
+
+    job = sample().job
+    # What the window draws at first: see its list of draws.
+    seen = study(job.stated, dimensions(job), wish=0.01, draws=100_000).simulation
+    told = next(s for s in decided_sections(sample()) if s.title == "Tolerances")
+    assert f"{percent(seen.share)} of joints fail" in told.lines[0]
+    assert "100,000 draws, seed 1" in told.lines[0]
 
 
 def test_pictures_of_the_screen_are_held_within():

@@ -12,9 +12,9 @@ from freecad_neckfit.sheets.pdf import pdf
 from freecad_neckfit.sheets.png import read_png
 from freecad_neckfit.sheets.report.blocks import Columns, Sentence, blocks
 from freecad_neckfit.sheets.report.charts import POINT, chart_page
-from freecad_neckfit.sheets.report.content import Picture, Report, Section
 from freecad_neckfit.sheets.report.html import html
 from freecad_neckfit.sheets.report.pages import report_pages
+from freecad_neckfit.sheets.report.parts import Picture, Report, Section
 
 LINES = """Heron: fits
   cut at 8.0 % moisture

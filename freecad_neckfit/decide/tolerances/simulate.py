@@ -16,6 +16,8 @@ from .dimension import Dimension
 from .linear import Margins
 
 DRAWS = 1_000_000
+FEWEST_DRAWS = 100_000
+"""What the window begins with and the report draws: the same joints, the same share."""
 SEED = 1
 CHUNK = 16_384
 """Draws worked through at a time: their arrays stay in the processor's cache."""

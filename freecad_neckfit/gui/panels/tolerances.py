@@ -10,6 +10,7 @@ from PySide import QtGui
 from ...decide.pictures.tolerances import draw_failures
 from ...decide.tolerances.dimension import READ, Dimension, dimensions, limits_of
 from ...decide.tolerances.report import EXPLAINED, report_lines
+from ...decide.tolerances.simulate import FEWEST_DRAWS
 from ...decide.tolerances.study import Study, study
 from ...job.errors import BadInput, NeckFitError
 from ...job.joint import Job
@@ -25,7 +26,7 @@ from .limits_add import AddBox
 from .limits_cells import name_of, typed_limits, typed_value
 from .limits_table import PLUS, SPREAD, VALUE, LimitsTable, Line
 
-DRAWS = (100_000, 1_000_000, 10_000_000)
+DRAWS = (FEWEST_DRAWS, 1_000_000, 10_000_000)
 SMALLEST = 0.5
 """Smallest size [mm] that has a general tolerance."""
 

@@ -2,81 +2,18 @@
 
 from __future__ import annotations
 
-import math
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
 
-from ...job.parameters import ALL, GROUPS
 from ...job.quantity import Kind, Units
-from ...job.show import compact_length, show_value
+from ...job.show import show_value
 from ...run.chain import Result
 from ...run.finding import Finding, State
 from ...run.overlap import NONE, is_overlap
 from ...run.table import complaint
-from ..ink import Page
 from ..joint import Joint
-
-Rows = list[tuple[str, ...]]
-
-
-@dataclass(frozen=True)
-class Table:
-    """A table: headings, rows of words, and each column's share of the width."""
-
-    head: tuple[str, ...]
-    rows: Rows
-    shares: tuple[float, ...]
-
-
-@dataclass(frozen=True)
-class Picture:
-    """A drawn picture, one taken from the screen as PNG, or one that came as SVG.
-
-    ``title`` says what it shows.
-    """
-
-    title: str
-    page: Page | None = None
-    png: bytes = b""
-    svg: str = ""
-
-
-@dataclass(frozen=True)
-class Unmet:
-    """One demand that is not met."""
-
-    title: str
-    state: str
-    figures: str
-    consequence: str
-    mending: str
-
-
-@dataclass
-class Section:
-    """A heading and what stands under it, in this order."""
-
-    title: str
-    words: list[str] = field(default_factory=list)
-    lines: list[str] = field(default_factory=list)
-    """Lines that keep their columns."""
-    pictures: list[Picture] = field(default_factory=list)
-    unmet: list[Unmet] = field(default_factory=list)
-    tables: list[Table] = field(default_factory=list)
-    closing: str = ""
-    """What stands after all that."""
-
-
-@dataclass(frozen=True)
-class Report:
-    """The whole report; ``verdict`` is what a hurried reader reads."""
-
-    name: str
-    verdict: str
-    fits: bool
-    reason: str
-    sections: tuple[Section, ...]
+from .origins import origins
+from .parts import Picture, Report, Rows, Section, Table, Unmet
 
 
 def report_of(
@@ -93,7 +30,7 @@ def report_of(
         _findings(joint),
         *_options(options, joint.units),
         *more,
-        _origins(joint),
+        origins(joint),
         _method(),
     ]
     return Report(
@@ -183,59 +120,6 @@ def _options(results: Iterable[Result], units: Units) -> list[Section]:
         "Other joints of the same job, by closed forms alone; check one on solids before using it."
     ]
     return [Section("Options", words=words, tables=[table])]
-
-
-def _origins(joint: Joint) -> Section:
-    """Every value with where it comes from."""
-    section = Section(
-        "Every number and its origin",
-        words=[
-            (
-                "Stated: written in a file of the job. From memory: a default to be replaced by "
-                "what the shop measures. Common practice: usual in the trade, without a "
-                "published source."
-            )
-        ],
-    )
-    rows: Rows = [
-        (key, _shown(joint, key), _limits(joint, key), joint.job.origin(key))
-        for group in GROUPS
-        for key, parameter in ALL.items()
-        if parameter.group == group != "job"
-    ]
-    head = "Parameter", "Value", "Limits", "Origin"
-    section.tables.append(Table(head, rows, (2.6, 2.6, 2.4, 3.4)))
-    return section
-
-
-def _shown(joint: Joint, key: str) -> str:
-    value, kind = joint.values[key], ALL[key].kind
-    if value is None:
-        return "-"
-    if getattr(value, "ndim", 0):
-        return ", ".join(_one(float(v), kind, joint.units) for v in value) or "none"
-    if isinstance(value, str | bool | list):
-        return show_value(value, kind=kind, units=joint.units)
-    return _one(float(value), kind, joint.units)
-
-
-def _one(value: float, kind: Kind, units: Units) -> str:
-    # Not a number: a wish that the designer has not.
-    return "-" if math.isnan(value) else show_value(value, kind=kind, units=units)
-
-
-def _limits(joint: Joint, key: str) -> str:
-    limits = joint.limits(key)
-    if limits is None:
-        return ""
-    kind, units = ALL[key].kind, joint.units
-    low, high = (
-        compact_length(d, units=units, signed=True)
-        if kind is Kind.LENGTH
-        else show_value(d, kind=kind, units=units, signed=True)
-        for d in limits
-    )
-    return f"{high} / {low}"
 
 
 def _method() -> Section:

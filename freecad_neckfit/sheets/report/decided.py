@@ -11,6 +11,7 @@ from ...decide.pictures.year import draw_year
 from ...decide.shop import Steps
 from ...decide.tolerances.dimension import dimensions
 from ...decide.tolerances.report import report_lines
+from ...decide.tolerances.simulate import FEWEST_DRAWS
 from ...decide.tolerances.study import study
 from ...decide.window import find_window
 from ...decide.window_text import window_lines
@@ -18,12 +19,9 @@ from ...decide.year import find_year
 from ...decide.year_text import year_lines
 from ...job.errors import NeckFitError
 from ..joint import Joint
-from .content import Picture, Section
+from .parts import Picture, Section
 
-DRAWS = 20_000
-"""Joints drawn for the report: enough for the share of failures to about 0.3 per cent."""
 WISH = 0.01
-SEED = 1
 
 
 def decided_sections(joint: Joint) -> list[Section]:
@@ -50,7 +48,7 @@ def _window(title: str, joint: Joint) -> Section:
 
 
 def _tolerances(title: str, joint: Joint) -> Section:
-    found = study(joint.job.stated, dimensions(joint.job), wish=WISH, draws=DRAWS, seed=SEED)
+    found = study(joint.job.stated, dimensions(joint.job), wish=WISH, draws=FEWEST_DRAWS)
     lines = report_lines(
         joint.name, found.linear, found.simulation, found.steps, found.alone,
         wish=WISH, units=joint.units,

@@ -8,7 +8,7 @@ from html import escape
 
 from ..svg import svg
 from .blocks import Block, Sentence, blocks
-from .content import Picture, Report, Section, Table, Unmet
+from .parts import Picture, Report, Section, Table, Unmet
 
 STYLE = """
 :root { color-scheme: light; }
@@ -21,6 +21,7 @@ h2 { font-size: 1.2rem; margin: 2rem 0 .5rem; border-bottom: 2px solid #1a1a1a; 
 .verdict { border: 3px solid #1a1a1a; padding: .6rem 1rem; margin: 0 0 1rem; }
 .verdict strong { display: block; font-size: 1.6rem; }
 .fits { border-style: solid; } .not { border-style: double; border-width: 6px; }
+h3 { font-size: 1rem; margin: 1.2rem 0 .2rem; }
 .unmet { border-left: 6px solid #1a1a1a; padding: .2rem 0 .2rem .8rem; margin: .8rem 0; }
 .unmet h3 { margin: 0; font-size: 1rem; }
 .unmet p { margin: .2rem 0; }
@@ -118,7 +119,9 @@ def _table(table: Table) -> str:
     rows = "\n".join(f"<tr>{''.join(_cells(table.head, row))}</tr>" for row in table.rows)
     wide = (100 * share / sum(table.shares) for share in table.shares)
     columns = "".join(f'<col style="width:{share:.1f}%">' for share in wide)
-    return f"<table>\n<colgroup>{columns}</colgroup>\n{head}<tbody>\n{rows}\n</tbody>\n</table>"
+    title = f"<h3>{escape(table.title)}</h3>\n" if table.title else ""
+    body = f"<colgroup>{columns}</colgroup>\n{head}<tbody>\n{rows}\n</tbody>"
+    return f"{title}<table>\n{body}\n</table>"
 
 
 def _cells(head: tuple[str, ...], row: tuple[str, ...]) -> Iterable[str]:

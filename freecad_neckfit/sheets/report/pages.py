@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+import itertools
+from collections.abc import Iterator
+
 from ..flow import Cell, Flow, Sheet
 from ..helvetica import shortened
 from ..ink import Page
 from ..png import read_png
 from .blocks import Sentence, blocks
 from .charts import chart_page
-from .content import Picture, Report, Section, Table
+from .parts import Picture, Report, Section, Table
 
 STEP = 3.0
 """How far [mm] a sentence is set in for each step."""
@@ -77,4 +80,17 @@ def _lines(flow: Flow, lines: list[str]) -> None:
 
 
 def _table(flow: Flow, table: Table) -> None:
-    flow.table(table.head, [[Cell(cell) for cell in row] for row in table.rows], table.shares)
+    if table.title:
+        flow.keep(5)
+        flow.space(1.0)
+        flow.paragraph(table.title, bold=True)
+    rows = [[Cell(cell) for cell in row] for row in _side_by_side(table)]
+    flow.table(table.head * table.beside, rows, table.shares * table.beside)
+
+
+def _side_by_side(table: Table) -> Iterator[tuple[str, ...]]:
+    """Rows of so many of the table's own, one after the other; the last is filled up."""
+    empty = ("",) * len(table.shares)
+    for i in range(0, len(table.rows), table.beside):
+        row = table.rows[i : i + table.beside]
+        yield tuple(itertools.chain(*row, *[empty] * (table.beside - len(row))))

@@ -10,7 +10,7 @@ from ..dress import dressed
 from ..helvetica import width
 from ..ink import Item, Page, Spot, Words, bounds, moved
 from ..view import View
-from .content import Picture
+from .parts import Picture
 
 AROUND = 4.0
 

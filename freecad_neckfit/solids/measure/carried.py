@@ -14,8 +14,8 @@ import numpy as np
 
 from ...job.arrays import FloatArray
 from . import beside, rooms
-from .context import NECK, REACH, Bounds, Context
-from .facets import Facets
+from .context import NECK, REACH, Context
+from .facets import Bounds, Facets
 from .failures import KERNEL_FAILURES, NotFound
 from .measured import Measured
 from .neck_frame import NeckFrame

@@ -85,8 +85,10 @@ class Part(Protocol):
 
 def clash(one: Part, other: Part) -> Clash:
     """Interference of two closed parts. Triangles that are not needed are not asked for."""
-    down, up = one.down(), other.up()
-    if not len(down) or not len(up):
+    # The neck's curved underside costs most: it is not asked for where nothing looks up to it.
+    up = other.up()
+    down = one.down() if len(up) else up
+    if not len(down):
         return NONE
     found = overlay(down, up)
     found = found.only((found.gap < -SURE).any(axis=1))

@@ -8,8 +8,8 @@ import numpy as np
 
 from ...job.errors import KernelFailure
 from .clash import BAND, NONE, Clash, clash, volume
-from .context import NECK, Bounds, Context
-from .facets import Facets
+from .context import NECK, Context
+from .facets import Bounds, Facets
 from .measured import Measured
 
 NECK_PARTS = (*NECK, "shaft")

@@ -11,9 +11,9 @@ import numpy as np
 from ...job.arrays import FloatArray
 from ..recognise.kinds import Flat, kind_of
 from .body_faces import BodyFaces, normals_of
-from .bounds import box_of, looks
+from .bounds import FREE, box_of, looks
 from .crowns import Strings, read_strings
-from .facets import EMPTY, STRAIGHT, Facets, accuracy, facets_of, joined
+from .facets import EMPTY, STRAIGHT, Bounds, Facets, accuracy, facets_of, joined
 from .failures import NotFound
 from .heel_walls import outer_walls
 from .neck_frame import NeckFrame
@@ -23,9 +23,6 @@ NECK = ("heel", "fretboard", "binding_treble", "binding_bass")
 """Parts of the neck that can touch body, cover plate or pickup."""
 REACH = 3.0
 """How far [mm] beyond the neck's plan faces of other parts are looked at for contact."""
-
-Bounds = tuple[float, float, float, float]
-"""X from and to, Y from and to [mm]."""
 
 
 class Context:
@@ -162,10 +159,7 @@ class Context:
             for i in self.near_faces(name, bounds, sign=sign)
             if i not in but and (tops or self._rise(name, i)[0] < LEANS)
         ])  # fmt: skip
-        low, high = found.points.min(axis=1), found.points.max(axis=1)
-        hit = (low[:, 0] <= bounds[1]) & (high[:, 0] >= bounds[0])
-        hit &= (low[:, 1] <= bounds[3]) & (high[:, 1] >= bounds[2])
-        found = found.where(hit)
+        found = found.over(bounds)
         return found.facing(axis=2, sign=sign) if sign else found
 
     def _is_cut(self, name: str, index: int, bounds: Bounds) -> bool:
@@ -243,8 +237,6 @@ class Context:
         return self.near("plate", self.neck_bounds, sign=1)
 
 
-FREE = ("BSplineSurface", "BezierSurface", "SurfaceOfExtrusion")
-"""Kinds of surfaces that may be planes in truth: other programs write every face so."""
 LOOKS = (0.01, 0.25, 0.5, 0.75, 0.99)
 """Shares of a curved face's parameters at which its normals are looked at."""
 LEANS = 0.1

@@ -33,8 +33,13 @@ TIGHT = 20.0
 """Free-form surfaces bent to this radius [mm] or less are taken as fillets."""
 STRAIGHT = 0.1
 """Accuracy to ask for where nothing is curved, or its edges do not matter."""
+SAME = 1e-6
+"""Places closer than this [mm] are one."""
 FLAT = 1e-4
 """A triangle that leans less than this out of the direction of view shows only its edge."""
+
+Bounds = tuple[float, float, float, float]
+"""X from and to, Y from and to [mm]."""
 
 
 @dataclass(frozen=True)
@@ -67,6 +72,25 @@ class Facets:
     def without_faces(self, faces: Iterable[int]) -> Facets:
         """Triangles of all other faces."""
         return self.where(~np.isin(self.face, np.array(sorted(faces), dtype=np.int64)))
+
+    def over(self, bounds: Bounds) -> Facets:
+        """The triangles that reach into a rectangle of the plan: X from and to, Y from and to."""
+        plan = self.points[:, :, :2]
+        low, high = plan.min(axis=1), plan.max(axis=1)
+        hit = (low[:, 0] <= bounds[1]) & (high[:, 0] >= bounds[0])
+        hit &= (low[:, 1] <= bounds[3]) & (high[:, 1] >= bounds[2])
+        # A long triangle passes by where all of the rectangle lies beyond one of its edges.
+        corners = np.array([(x, y) for x in bounds[:2] for y in bounds[2:]])
+        for k in range(3):
+            edge = plan[hit, k - 1] - plan[hit, k]
+            across = np.stack([-edge[:, 1], edge[:, 0]], axis=1)
+            own = (plan[hit] * across[:, None]).sum(axis=2)
+            there = across @ corners.T
+            spare = SAME * np.abs(across).sum(axis=1)
+            clear = there.min(axis=1) > own.max(axis=1) + spare
+            clear |= there.max(axis=1) < own.min(axis=1) - spare
+            hit[np.flatnonzero(hit)[clear]] = False
+        return self.where(hit)
 
     def clipped(self, *, axis: int, at: float, above: bool) -> Facets:
         """The part of the triangles on one side of a plane square to an axis at ``at`` [mm]."""

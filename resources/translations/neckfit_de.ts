@@ -3233,12 +3233,12 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Nach ingenieurmäßiger Abschätzung können die Schrauben nahe der Mündung ausreißen.</translation>
   </message>
   <message>
-   <source>By closed form: none exists; only solids can tell.</source>
-   <translation>Nach Formel: keine vorhanden; nur Volumenkörper können es sagen.</translation>
+   <source>By calculation: not told; only the solids can tell.</source>
+   <translation>Durch Rechnung: nicht zu sagen; nur die Volumenkörper zeigen es.</translation>
   </message>
   <message>
-   <source>By closed form: {}</source>
-   <translation>Nach Formel: {}</translation>
+   <source>By calculation: {}</source>
+   <translation>Durch Rechnung: {}</translation>
   </message>
   <message>
    <source>Cavity</source>
@@ -3285,8 +3285,8 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Jede Verbindung des Dokuments prüfen, die sich seit ihrer letzten Prüfung geändert hat</translation>
   </message>
   <message>
-   <source>Check the joint by closed forms and on solids, and show the findings in the 3D view</source>
-   <translation>Die Verbindung nach Formeln und an Volumenkörpern prüfen und die Befunde in der 3D-Ansicht zeigen</translation>
+   <source>Check the joint by calculation and on its solids, and show the findings in the 3D view</source>
+   <translation>Die Verbindung durch Rechnung und an den Volumenkörpern prüfen und die Befunde in der 3D-Ansicht zeigen</translation>
   </message>
   <message>
    <source>Choose a finding to see what it costs.</source>
@@ -3311,6 +3311,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>Choose…</source>
    <translation>Wählen…</translation>
+  </message>
+  <message>
+   <source>Chosen by hand.</source>
+   <translation>Von Hand gewählt.</translation>
   </message>
   <message>
    <source>Clear fillets and high spots from under the heel.</source>
@@ -3849,6 +3853,18 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Messen: {}.</translation>
   </message>
   <message>
+   <source>Measured on the solids: on release.</source>
+   <translation>An den Volumenkörpern gemessen: beim Loslassen.</translation>
+  </message>
+  <message>
+   <source>Measured on the solids: {}</source>
+   <translation>An den Volumenkörpern gemessen: {}</translation>
+  </message>
+  <message>
+   <source>Measured on the solids: {} - the two disagree.</source>
+   <translation>An den Volumenkörpern gemessen: {} - die beiden widersprechen sich.</translation>
+  </message>
+  <message>
    <source>Minus</source>
    <translation>Minus</translation>
   </message>
@@ -3949,6 +3965,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Neben der Tasche zeigt keine Fläche nach oben; die Oberseite des Korpus wählen.</translation>
   </message>
   <message>
+   <source>No folder is named; name the one that the package is to be in.</source>
+   <translation>Es ist kein Ordner angegeben; den Ordner angeben, in dem das Paket liegen soll.</translation>
+  </message>
+  <message>
    <source>No joint is linked here; link one.</source>
    <translation>Hier ist keine Verbindung verknüpft; eine verknüpfen.</translation>
   </message>
@@ -4007,18 +4027,6 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>Old pilot</source>
    <translation>Alte Vorbohrung</translation>
-  </message>
-  <message>
-   <source>On solids: on release.</source>
-   <translation>Am Volumenkörper: beim Loslassen.</translation>
-  </message>
-  <message>
-   <source>On solids: {}</source>
-   <translation>Am Volumenkörper: {}</translation>
-  </message>
-  <message>
-   <source>On solids: {} - the two disagree.</source>
-   <translation>Am Volumenkörper: {} - die beiden widersprechen sich.</translation>
   </message>
   <message>
    <source>One value in {} for each {}.</source>
@@ -4655,6 +4663,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>The file</source>
    <translation>Die Datei</translation>
+  </message>
+  <message>
+   <source>The file does not show it: the joint's value stands, unless you choose another below.</source>
+   <translation>Die Datei zeigt es nicht: Es gilt der Wert der Verbindung, wenn unten kein anderer gewählt wird.</translation>
   </message>
   <message>
    <source>The file does not show it: the joint's value stands, unless you type another.</source>
@@ -5421,6 +5433,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Fehler der Saitenlage der mittleren Saiten bei festem Radius</translation>
   </message>
   <message>
+   <source>all fits; the closest first</source>
+   <translation>alles passt; das Knappste zuerst</translation>
+  </message>
+  <message>
    <source>among them: {}</source>
    <translation>darunter: {}</translation>
   </message>
@@ -5741,12 +5757,12 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Kopierhülse: {} ist nicht größer als der Fräser mit {}; den Außendurchmesser der Hülse angeben.</translation>
   </message>
   <message>
-   <source>by closed form - solids on release</source>
-   <translation>nach Formel - am Volumenkörper beim Loslassen</translation>
+   <source>by calculation - solids are measured on release</source>
+   <translation>durch Rechnung - beim Loslassen an den Körpern gemessen</translation>
   </message>
   <message>
-   <source>by closed form and on solids</source>
-   <translation>nach Formel und am Volumenkörper</translation>
+   <source>by calculation and measured on the solids</source>
+   <translation>durch Rechnung und an den Volumenkörpern gemessen</translation>
   </message>
   <message>
    <source>by hand</source>
@@ -7273,10 +7289,6 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>nein</translation>
   </message>
   <message>
-   <source>no closed form</source>
-   <translation>keine Formel</translation>
-  </message>
-  <message>
    <source>no cover plate is fitted</source>
    <translation>kein Schlagbrett ist montiert</translation>
   </message>
@@ -7391,6 +7403,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>not in the file</source>
    <translation>nicht in der Datei</translation>
+  </message>
+  <message>
+   <source>not told by calculation</source>
+   <translation>durch Rechnung nicht zu sagen</translation>
   </message>
   <message>
    <source>nothing lies under the overhang</source>
@@ -9093,8 +9109,8 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Ergebnis</translation>
   </message>
   <message>
-   <source>waits for solids</source>
-   <translation>wartet auf Volumenkörper</translation>
+   <source>waits for the solids</source>
+   <translation>wartet auf die Volumenkörper</translation>
   </message>
   <message>
    <source>wanted: at least {}</source>
@@ -9869,10 +9885,6 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>{}: das Lesen wurde abgebrochen; nichts wurde geändert.</translation>
   </message>
   <message>
-   <source>{}: shows no solid and no mesh; make the neck visible.</source>
-   <translation>{}: zeigt weder Volumenkörper noch Netz; den Hals sichtbar machen.</translation>
-  </message>
-  <message>
    <source>{}: states neither a bridge nor a pickup; name another part file.</source>
    <translation>{}: gibt weder Brücke noch Tonabnehmer an; eine andere Teiledatei nennen.</translation>
   </message>
@@ -10115,8 +10127,8 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>&amp;Verbindung prüfen</translation>
   </message>
   <message>
-   <source>Check the joint by closed forms and on solids, and show the findings in the 3D view</source>
-   <translation>Die Verbindung nach Formeln und an Volumenkörpern prüfen und die Befunde in der 3D-Ansicht zeigen</translation>
+   <source>Check the joint by calculation and on its solids, and show the findings in the 3D view</source>
+   <translation>Die Verbindung durch Rechnung und an den Volumenkörpern prüfen und die Befunde in der 3D-Ansicht zeigen</translation>
   </message>
  </context>
  <context>

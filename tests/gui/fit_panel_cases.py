@@ -27,8 +27,31 @@ def main():
     """Each case by its name."""
     window()
     cases = (checked_before, driven, two_joints, inches, disagreeing, no_undo, shimmed, closed,
-             refused_while_turning, by_ok, by_command)  # fmt: skip
+             refused_while_turning, by_ok, by_command, all_fits)  # fmt: skip
     return {case.__name__: case() for case in cases}
+
+
+def all_fits():
+    """A joint that fits has a list too."""
+    from freecad_neckfit.features.acts import start_joint
+
+    document = FreeCAD.newDocument("Fits")
+    joint = start_joint(document)
+    look_at(document)
+    panel = opened(joint)
+    rows = panel.form.list.rows
+    seen = {
+        "answer": panel.form.headline.answer.text(), "filter": panel.form.filter.currentText(),
+        "rows": [[row.note.state.value, row.spare] for row in rows],
+        "details": panel.form.details.toPlainText(),
+    }  # fmt: skip
+    picture("all_fits")
+    enter(panel.form.knobs[DEPTH].box, "17.5")
+    seen["deeper"] = panel.form.filter.currentText()
+    seen["states deeper"] = [row.note.state.value for row in panel.form.list.rows]
+    click(buttons(panel)[1])
+    FreeCAD.closeDocument(document.Name)
+    return seen
 
 
 def checked_before():

@@ -11,7 +11,7 @@ from freecad_neckfit.gui.annotations import palette
 from freecad_neckfit.run.finding import State
 
 pytestmark = pytest.mark.gui
-REMARK = "by closed form - solids on release"
+REMARK = "by calculation - solids are measured on release"
 DEEP, SHALLOW = 15.95, 15.875
 
 
@@ -24,7 +24,7 @@ def told(on_screen):
 def test_it_opens_with_the_verdict_and_the_worst_first(told):
     seen = told["opened"]
     assert seen["verdict"] == "X DOES NOT FIT"
-    assert seen["by"] == "by closed form and on solids"
+    assert seen["by"] == "by calculation and measured on the solids"
     states = [seen["rows"][name][0] for name in seen["order"]]
     unmet = [s in ("interferes", "too little", "too much") for s in states]
     assert unmet == sorted(unmet, reverse=True)
@@ -61,7 +61,7 @@ def test_what_only_solids_can_tell_waits_for_them(told):
     seen = told["drag"]["before release"]
     assert {"clash.neck_body", "clash.neck_plate"} <= set(seen["waits"])
     assert not any(name.startswith("clash.") for name in seen["labels"])
-    assert seen["rows"]["clash.neck_plate"][1].startswith("waits for solids | ")
+    assert seen["rows"]["clash.neck_plate"][1].startswith("waits for the solids | ")
     assert seen["clash"] == 0
 
 
@@ -77,7 +77,7 @@ def test_on_release_the_document_takes_the_value_and_solids_prove_it(told):
     assert seen["solids"]["overhang.gap"]
     assert seen["finding"]["overhang.gap"] == pytest.approx(DEEP - seen["value"], abs=1e-4)
     assert seen["rows"]["overhang.gap"] == turned["rows"]["overhang.gap"]
-    assert seen["by"] == "by closed form and on solids"
+    assert seen["by"] == "by calculation and measured on the solids"
     assert REMARK not in seen["headline"]
     assert seen["waits"] == []
     assert seen["clash"] == 8
@@ -162,7 +162,7 @@ def test_the_details_tell_cost_mending_and_both_readings(told):
     assert lines[0] == "room under the overhang (wanted: 0.15 to 0.80 mm)"
     assert lines[1].startswith("Tightened screws pry")
     assert lines[2].startswith("To mend it: Rout 1.20 mm shallower")
-    assert lines[3:] == ["By closed form: -1.05 mm", "On solids: -1.05 mm"]
+    assert lines[3:] == ["By calculation: -1.05 mm", "Measured on the solids: -1.05 mm"]
 
 
 @pytest.mark.parametrize("row", ["next", "the one after"])

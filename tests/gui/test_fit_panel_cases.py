@@ -65,8 +65,8 @@ def test_a_tool_that_disagrees_with_itself_says_so(told):
     seen = told["disagreeing"]
     assert seen["rows"]["overhang.gap"][0] == "tool disagrees"
     assert seen["rows"]["overhang.gap"][1].startswith("? tool disagrees | ")
-    assert "By closed form: 0.08 mm" in seen["details"]
-    assert "On solids: 0.08 mm - the two disagree." in seen["details"]
+    assert "By calculation: 0.08 mm" in seen["details"]
+    assert "Measured on the solids: 0.08 mm - the two disagree." in seen["details"]
     assert "a fault of this tool" in seen["details"]
 
 
@@ -115,3 +115,16 @@ def test_the_command_opens_one_panel_and_whoever_closes_it_cancels(told):
     assert not seen["possible while open"]
     assert seen["gone"]
     assert seen["depth"] == 15.875
+
+
+def test_where_all_fits_the_closest_demands_are_listed_first(told):
+    seen = told["all_fits"]
+    assert seen["answer"] == "+ FITS"
+    assert seen["filter"] == f"all fits; the closest first ({len(seen['rows'])})"
+    assert len(seen["rows"]) == 8
+    assert all(state in ("touches", "fits") for state, _ in seen["rows"])
+    assert sum(spare.endswith("to spare") for _, spare in seen["rows"]) > 4
+    assert seen["rows"][0][0] == "touches"
+    assert "By calculation: " in seen["details"]
+    assert seen["deeper"].startswith("what matters (")
+    assert "interferes" in seen["states deeper"]

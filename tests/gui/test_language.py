@@ -37,7 +37,7 @@ def test_the_compiled_file_holds_what_is_written(told):
 def test_german_is_spoken_at_once(told):
     german = told["words"][1]
     assert german["menu"] == "&Verbindung prüfen"
-    assert "nach Formeln und an Volumenkörpern" in german["tip"]
+    assert "durch Rechnung und an den Volumenkörpern" in german["tip"]
     assert german["toggle"] == "Passen&des zeigen"
     assert german["state"] == "passt nicht"
     assert german["sentence"] == "Die Löcher im Korpus um 0.2 mm weiter bohren."

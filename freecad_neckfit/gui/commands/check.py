@@ -25,7 +25,7 @@ def _has_stale(document: Any, _: Selection) -> bool:
 COMMAND = Command(
     name="NeckFit_Check",
     menu="&Check the joint",
-    tip="Check the joint by closed forms and on solids, and show the findings in the 3D view",
+    tip="Check the joint by calculation and on its solids, and show the findings in the 3D view",
     icon="check.svg",
     shortcut="N, C",
     run=_check,

@@ -69,15 +69,15 @@ def _readings(row: Row, meanwhile: bool, units: Units) -> tuple[str, str]:
     """Both readings, each with where it comes from and what it says."""
     record = row.record
     if row.id in only_solids():
-        closed = tr("By closed form: none exists; only solids can tell.")
+        closed = tr("By calculation: not told; only the solids can tell.")
     else:
-        closed = tr("By closed form: {}").format(_reading(record["closed_form"], record, units))
+        closed = tr("By calculation: {}").format(_reading(record["closed_form"], record, units))
     if meanwhile:
-        return closed, tr("On solids: on release.")
+        return closed, tr("Measured on the solids: on release.")
     if record["state"] == State.DISAGREES.value:
-        words = tr("On solids: {} - the two disagree.")
+        words = tr("Measured on the solids: {} - the two disagree.")
     else:
-        words = tr("On solids: {}")
+        words = tr("Measured on the solids: {}")
     return closed, words.format(_reading(record["solids"], record, units))
 
 

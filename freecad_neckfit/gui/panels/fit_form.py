@@ -15,7 +15,7 @@ from .fit_details import Details
 from .fit_headline import Headline
 from .fit_knob import Knob
 from .fit_list import FindingsView
-from .fit_rows import Filter, Row, filters
+from .fit_rows import Filter, Row, closest_first, filters
 
 WIDTH = 340
 """Least width [pixel] in which a row's state and figures stand side by side."""
@@ -102,9 +102,13 @@ class FitForm(QtGui.QWidget):
 
     def _list(self) -> None:
         kind = self._filters[max(self.filter.currentIndex(), 0)]
-        self.list.put([row for row in self._rows if kind.holds(row)])
+        listed = [row for row in self._rows if kind.holds(row)]
+        closest = closest_first(self._rows)
+        self.list.put(closest if closest and kind is self._filters[0] else listed)
         for index, each in enumerate(self._filters):
             words = f"{each.words} ({sum(map(each.holds, self._rows))})"
+            if closest and not index:
+                words = f"{tr('all fits; the closest first')} ({len(closest)})"
             if self.filter.itemText(index) != words:
                 self.filter.setItemText(index, words)
         self.detail()

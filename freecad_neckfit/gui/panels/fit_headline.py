@@ -61,13 +61,13 @@ class Headline(QtGui.QWidget):
             self.by.setText(f"<b>{escape(REMARK())}</b>")
             _paint(self.by, (0.94, 0.89, 0.26), (0.0, 0.0, 0.0))
         else:
-            self.by.setText(escape(tr("by closed form and on solids")))
+            self.by.setText(escape(tr("by calculation and measured on the solids")))
             _paint(self.by, None, None)
 
 
 def REMARK() -> str:  # noqa: N802 # a text that follows the language
     """How findings are marked that solids have not confirmed."""
-    return tr("by closed form - solids on release")
+    return tr("by calculation - solids are measured on release")
 
 
 def _state(rows: Sequence[Row]) -> State:

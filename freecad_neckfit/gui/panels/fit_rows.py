@@ -40,7 +40,7 @@ class Row:
     @property
     def head(self) -> str:
         """Sign and word of the state."""
-        return tr("waits for solids") if self.waits else self.note.head
+        return tr("waits for the solids") if self.waits else self.note.head
 
     @property
     def title(self) -> str:
@@ -51,7 +51,7 @@ class Row:
     def figures(self) -> str:
         """Value and what is to spare, in one line."""
         if self.waits:
-            return tr("no closed form")
+            return tr("not told by calculation")
         said = [text for text in (self.note.value, self.spare) if text]
         return " · ".join(said) or say(self.record["reason"])
 
@@ -103,6 +103,22 @@ def _spare(record: Mapping[str, Any], state: State, units: Units) -> str:
         return tr("{} to spare").format(shown)
     too_much = tr("too much by {}") if state is State.TOO_MUCH else tr("{} short")
     return too_much.format(shown)
+
+
+CLOSEST = 8
+"""So many demands are listed where all fit: the ones that a change would break first."""
+
+
+def closest_first(rows: Sequence[Row]) -> list[Row]:
+    """Of rows worst first: those with the least to spare, where nothing is unmet or doubtful.
+
+    Nothing where something is. What still waits for the solids stays in the list.
+    """
+    judged = [row for row in rows if not row.waits]
+    if any(row.note.state in (*UNMET, *DOUBTFUL) for row in judged):
+        return []
+    met = [row for row in judged if row.note.met and row.record["margin"] is not None]
+    return met[:CLOSEST] + [row for row in rows if row.waits]
 
 
 @dataclass(frozen=True)

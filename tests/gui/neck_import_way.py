@@ -6,7 +6,7 @@ from pathlib import Path
 import FreeCAD
 import FreeCADGui
 from commands_hand import make_ready, push
-from fit_panel_hand import buttons, click, enter, picture, pump, until
+from fit_panel_hand import buttons, click, enter, key, picture, pump, until
 from neck_import_hand import (
     FOLDER,
     changed,
@@ -229,6 +229,7 @@ def taken(document):
     choose(panel, "item heel bottom")
     picture("import_bottom")
     told |= picked_by_hand(panel)
+    told["chosen"] = chosen_by_hand(panel)
     told["untouched"] = differences(before, digest(document)) == []
     click(buttons(panel)[0])
     assert until(lambda: not is_open(), 30000), panel.form.notice.text()
@@ -238,6 +239,7 @@ def taken(document):
         "steps": [n for n in document.UndoNames if n not in names],
         "count": len(document.UndoNames) - len(names),
         "adopts": document.Neck.Adopted.Label, "width": document.Neck.HeelWidthEnd.Value,
+        "rod": str(document.Neck.Rod), "left": bool(document.Neck.StringsLeftHanded),
         "underside": document.Neck.Underside.Value, "valid": document.Joint.isValid(),
         "findings": len(findings(document)), "stale": bool(document.Check.Stale),
         "judged on solids": findings(document)["overhang.gap"], "nodes": nodes(document),
@@ -250,6 +252,28 @@ def taken(document):
     FreeCADGui.runCommand("Std_Redo", 0)
     pump(300)
     told["redone"] = differences(after, digest(document))
+    return told
+
+
+def chosen_by_hand(panel):
+    """What the file cannot show and nobody can type: chosen from a list, by keys."""
+    form, told = panel.form, {}
+    for row, times in (("neck.rod", 1), ("strings.left_handed", 1)):
+        choose(panel, row)
+        box = form.choice
+        told[row] = {
+            "detail": detail(panel), "offered": [box.itemText(n) for n in range(box.count())],
+            "first": box.currentText(), "can": box.isVisible() and box.isEnabled(),
+            "field": form.value.isVisible(),
+        }  # fmt: skip
+        box.setFocus()
+        code = QtCore.Qt.Key_Up if box.currentIndex() else QtCore.Qt.Key_Down
+        for _ in range(times):
+            key(box, code)
+        pump(200)
+        told[row]["after"] = rows(panel)[row], form.choice.currentText()
+    choose(panel, "neck.fret_height" if "neck.fret_height" in rows(panel) else "neck.scale")
+    told["field again"] = form.value.isVisible(), form.choice.isVisible()
     return told
 
 

@@ -166,6 +166,24 @@ def test_a_face_that_cannot_be_it_is_refused_and_all_stays(told):
     assert row == ["1 face", "SURE"]
 
 
+def test_what_the_file_cannot_show_is_chosen_from_a_list(told):
+    chosen = told["taken"]["chosen"]
+    rod, left = chosen["neck.rod"], chosen["strings.left_handed"]
+    assert "unless you choose another below" in rod["detail"]
+    assert rod["first"] == "headstock"
+    assert set(rod["offered"]) > {"headstock", "heel"}
+    assert rod["after"][0][1] == "HAND"
+    assert rod["after"][0][0] == rod["after"][1] != "headstock"
+    assert left["offered"] == ["yes", "no"]
+    assert left["after"] == [["yes", "HAND"], "yes"]
+    assert rod["can"]
+    assert left["can"]
+    assert not rod["field"]
+    assert chosen["field again"] == [True, False]
+    assert told["taken"]["accepted"]["left"] is True
+    assert told["taken"]["accepted"]["rod"] == rod["after"][1]
+
+
 def test_ok_seats_and_checks_the_neck_in_one_step(told):
     accepted = told["taken"]["accepted"]
     assert told["taken"]["untouched"]

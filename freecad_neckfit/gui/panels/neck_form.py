@@ -56,6 +56,9 @@ class NeckForm(QtGui.QWidget):
         self.value.setObjectName("NeckFitImportValue")
         self.value.setPlaceholderText(tr("another value"))
         self.take = _button(tr("Use it"), "NeckFitImportTake")
+        self.choice = QtGui.QComboBox()
+        self.choice.setObjectName("NeckFitImportChoice")
+        self.choice.activated.connect(lambda at: self.typed.emit(self.choice.itemData(at)))
         self.pick.toggled.connect(self.picking)
         self.back.clicked.connect(lambda *_: self.given_back.emit())
         self.accept.clicked.connect(lambda *_: self.accepted.emit())
@@ -127,7 +130,18 @@ class NeckForm(QtGui.QWidget):
         for widget in (self.value, self.take):
             widget.setEnabled(row is not None and row.can_type)
         self.value.clear()
+        self._show_choices(row.choices if row is not None else (), row.value if row else "")
         fill(self)
+
+    def _show_choices(self, choices: Sequence[tuple[str, str]], shown: str) -> None:
+        """What can only be chosen has a list to choose from in place of the field."""
+        self.choice.clear()
+        for words, stated in choices:
+            self.choice.addItem(words, stated)
+        self.choice.setCurrentIndex(self.choice.findText(shown))
+        self.choice.setVisible(bool(choices))
+        for widget in (self.value, self.take):
+            widget.setVisible(not choices)
 
     def _lay_out(self) -> None:
         layout = QtGui.QVBoxLayout(self)
@@ -136,7 +150,7 @@ class NeckForm(QtGui.QWidget):
         faces, answers = QtGui.QHBoxLayout(), QtGui.QHBoxLayout()
         for widget in (self.pick, self.back):
             faces.addWidget(widget)
-        for widget in (self.accept, self.value, self.take):
+        for widget in (self.accept, self.value, self.take, self.choice):
             answers.addWidget(widget)
         layout.addWidget(self.notice)
         layout.addWidget(self.list, 1)

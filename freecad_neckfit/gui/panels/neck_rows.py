@@ -51,7 +51,8 @@ class Row:
     """One row: what it is called, its value as shown, its residual, how it stands and why.
 
     ``item``: whose faces are lit up; ``question``: what must be answered, or was; ``can_accept``
-    and ``can_type``: the ways to answer it.
+    and ``can_type``: the ways to answer it. ``choices``: what there is to choose from, each as it
+    is shown and as a job states it, where nothing is typed.
     """
 
     id: str
@@ -64,6 +65,7 @@ class Row:
     question: str = ""
     can_accept: bool = False
     can_type: bool = False
+    choices: tuple[tuple[str, str], ...] = ()
 
     @property
     def can_pick(self) -> bool:
@@ -183,14 +185,29 @@ def _absent(
     values = complete(beside)
     for key in not_shown(read):
         value = said.typed.get(key, values[key])
-        typed = key in said.typed
-        yield Row(
-            key, name_of(key), shown_value(value, ALL[key].kind, units), "",
-            Standing.HAND if typed else Standing.ABSENT,
-            tr("Typed by hand.") if typed else
-            tr("The file does not show it: the joint's value stands, unless you type another."),
-            can_type=_is_typed(key),
-        )  # fmt: skip
+        shown, choices = shown_value(value, ALL[key].kind, units), _choices(key)
+        if key in said.typed:
+            standing = Standing.HAND
+            how = tr("Chosen by hand.") if choices else tr("Typed by hand.")
+        else:
+            standing, how = Standing.ABSENT, _how_absent(choices)
+        yield Row(key, name_of(key), shown, "", standing, how,
+                  can_type=_is_typed(key), choices=choices)  # fmt: skip
+
+
+def _how_absent(choices: Sequence[Any]) -> str:
+    if choices:
+        return tr(
+            "The file does not show it: the joint's value stands, unless you choose another below."
+        )
+    return tr("The file does not show it: the joint's value stands, unless you type another.")
+
+
+def _choices(key: str) -> tuple[tuple[str, str], ...]:
+    """What there is to choose from, as shown and as stated; nothing for what is typed."""
+    if ALL[key].kind is Kind.FLAG:
+        return (tr("yes"), "true"), (tr("no"), "false")
+    return tuple((tr(choice), choice) for choice in ALL[key].choices)
 
 
 def shown_value(value: Any, kind: Kind, units: Units) -> str:

@@ -56,6 +56,9 @@ def package_seen(joint, document):
     dialog = asked()
     seen = {"asks": asks(dialog)}
     made = folder / package.folder_name(joint.Label)
+    part(dialog, "Folder").setText("")
+    write(dialog)
+    seen["nowhere"] = dialog.notice.text()
     part(dialog, "Folder").setText(str(made))
     part(dialog, "Bush").setText("3/16 in")
     write(dialog)

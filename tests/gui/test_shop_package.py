@@ -38,6 +38,7 @@ def test_a_cutter_that_does_not_do_is_refused_in_one_sentence(told):
     said, is_written = told["package"]["refused"]
     assert said.startswith("bush: 4.76 mm is no larger than the bit of 6.35 mm")
     assert not is_written
+    assert told["package"]["nowhere"].startswith("No folder is named")
 
 
 def test_the_sheets_have_the_cutter_and_the_units_asked_for(told):

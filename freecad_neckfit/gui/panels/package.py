@@ -14,6 +14,7 @@ from ...features.gather import joint_stated
 from ...features.read_property import units_of
 from ...features.run_check import check_of
 from ...features.staleness import is_stale
+from ...job.errors import BadInput
 from ...job.quantity import Kind, Units, read_length
 from ...job.resolve import complete
 from ...job.show import entry_value
@@ -91,19 +92,22 @@ class PackageDialog(DecideDialog):
     def write(self) -> None:
         """Write the package, unless what was typed cannot be used: then say why."""
         bit, bush = self._typed(self.bit), self._typed(self.bush)
-        folder = Path(self.folder.text().strip()).expanduser()
+        named = self.folder.text().strip()
+        if not named:
+            raise BadInput(tr("No folder is named; name the one that the package is to be in."))
+        folder = Path(named).expanduser()
         self.written.hide()
         self._warn(warning_of(self.joint))
         has_former = folder.is_dir() and any(folder.iterdir())
         if has_former and not confirm_replacing(folder):
             return
-        named: dict[str, Any] = {
+        wish: dict[str, Any] = {
             "bit": bit,
             "bush": bush,
             "units": self._shown_in.value,
             "replace": has_former,
         }
-        call("gui.shop", "write", self.joint, str(folder), **named)
+        call("gui.shop", "write", self.joint, str(folder), **wish)
         self._show_size(self.bit, bit)
         self._show_size(self.bush, bush)
         preferences.keep_cutter(bit, bush)

@@ -4,6 +4,7 @@ import FreeCADGui
 
 from freecad_neckfit.features.dress import on_made
 from freecad_neckfit.gui.views.dressing import dress
+from freecad_neckfit.gui.views.undo_watch import watch
 
 
 class NeckFitWorkbench(FreeCADGui.Workbench):
@@ -31,4 +32,5 @@ class NeckFitWorkbench(FreeCADGui.Workbench):
 
 
 on_made(dress)
+watch()
 FreeCADGui.addWorkbench(NeckFitWorkbench())

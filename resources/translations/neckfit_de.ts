@@ -2961,8 +2961,8 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>        seine Grenzen es verschieben können: was in den meisten Verbindungen bleibt</translation>
   </message>
   <message>
-   <source>        negative where the demand is not met, in mm unless another unit stands there</source>
-   <translation>        negativ, wo die Forderung nicht erfüllt ist; in mm, wenn keine andere Einheit dasteht</translation>
+   <source>        negative where the demand is not met, in mm or inches unless a unit stands there</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source> (+{} more)</source>
@@ -4975,6 +4975,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>The wished {} is kept; no limits need be drawn in.</source>
    <translation>Die gewünschten {} sind eingehalten; keine Grenzen brauchen enger gefasst zu werden.</translation>
+  </message>
+  <message>
+   <source>The wood has the moisture of this month when it is cut.</source>
+   <translation>Das Holz hat beim Fräsen die Feuchte dieses Monats.</translation>
   </message>
   <message>
    <source>The {} that was picked is no longer there; pick it again.</source>

@@ -62,6 +62,7 @@ def main():
     click(buttons(None)[1])
     pump(200)
     told["cancelled"] = {
+        "marked": [o.Label for o in document.Objects if "Touched" in o.State],
         "open": bool(FreeCADGui.Control.activeDialog()),
         "objects": [o.Name for o in document.Objects] == names,
         "undo": len(document.UndoNames),
@@ -103,9 +104,11 @@ def main():
     }
     FreeCADGui.runCommand("Std_Undo", 0)
     pump()
+    told["marked after one step"] = [o.Label for o in document.Objects if "Touched" in o.State]
     told["taken back"] = document.Body.Adopted.Name, solid.ViewObject.Visibility
     FreeCADGui.runCommand("Std_Undo", 0)
     pump()
+    told["marked"] = [o.Label for o in document.Objects if "Touched" in o.State]
     told["undone"] = [o.Name for o in document.Objects] == names, solid.Visibility
     return told
 

@@ -286,10 +286,29 @@ def seasons_seen(joint):
     dialog = open_seasons(joint)
     pump(100)
     seen = {"words": dialog.words.toPlainText(), "notice": dialog.notice.text()}
+    seen["month"] = dialog.month.isEnabled(), dialog.month.toolTip()
+    seen["why"] = dialog.why.text() if dialog.why.isVisible() else ""
     picture(dialog, "seasons")
+    dialog._file_to_read = shop_year
+    click(button(dialog, "Shop's room…"))
+    seen["month then"] = dialog.month.isEnabled(), dialog.month.toolTip()
+    seen["why then"] = dialog.why.text() if dialog.why.isVisible() else ""
+    before = dialog.words.toPlainText()
+    dialog.month.setCurrentIndex(2)
+    pump()
+    seen["cut in February"] = dialog.words.toPlainText() != before
     dialog.close()
     pump()
     return seen
+
+
+def shop_year():
+    """A shop's year, drier in winter, as a file."""
+    file = Path(os.environ["NECKFIT_ANSWER"]).with_name("shop.csv")
+    months = range(1, 13)
+    lines = [f"{month},19,{40 + abs(month - 1) * 2}" for month in months]
+    file.write_text("month,temperature,humidity\n" + "\n".join(lines) + "\n")
+    return str(file)
 
 
 def commands(document):

@@ -146,9 +146,8 @@ def escaped(panel, document):
     key(slider, QtCore.Qt.Key_Escape, releases=False)
     gone = until(lambda: not FreeCADGui.Control.activeDialog())
     pump(100)
-    touched = [o.Label for o in document.Objects if "Touched" in o.State]
     undo = list(document.UndoNames)
-    return {"gone": gone, "state": state(document), "undo": undo, "touched": touched}
+    return {"gone": gone, "state": state(document), "undo": undo, "touched": marked(document)}
 
 
 def typed(panel):
@@ -287,10 +286,17 @@ def kept(panel, document):
     FreeCADGui.runCommand("Std_Undo")
     pump(100)
     seen["undone"] = state(document)
+    seen["marked once undone"] = marked(document)
     FreeCADGui.runCommand("Std_Redo")
     pump(100)
     seen["redone"] = state(document)
+    seen["marked once redone"] = marked(document)
     return seen
+
+
+def marked(document):
+    """What bears the mark that FreeCAD shows in the tree."""
+    return [o.Label for o in document.Objects if "Touched" in o.State]
 
 
 def state(document):

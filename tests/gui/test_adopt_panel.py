@@ -70,7 +70,7 @@ def test_until_ok_the_document_stays_as_it_is(told):
 def test_cancel_leaves_nothing(told):
     assert told["cancelled"] == {
         "open": False, "objects": True, "undo": told["undo before"], "arrows": None,
-        "visible": True,
+        "visible": True, "marked": [],
     }  # fmt: skip
 
 
@@ -99,3 +99,4 @@ def test_a_solid_is_let_go_in_one_step_and_leaves_what_was_measured(told):
 
 def test_undo_takes_all_of_it_back(told):
     assert told["undone"] == [True, True]
+    assert told["marked after one step"] == told["marked"] == []

@@ -164,5 +164,14 @@ def test_the_year_is_shown_by_month(told):
     assert "Jul" in seen["words"]
 
 
+def test_why_no_month_can_be_chosen_yet_is_said(told):
+    seen = told["seasons"]
+    assert seen["month"] == [False, seen["why"]]
+    assert seen["why"].startswith("Choose the shop's room first")
+    assert seen["month then"] == [True, "The wood has the moisture of this month when it is cut."]
+    assert seen["why then"] == ""
+    assert seen["cut in February"]
+
+
 def test_every_command_opens_its_window(told):
     assert told["commands"] == {"Window": 1, "Options": 1, "Seasons": 1}

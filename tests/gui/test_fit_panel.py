@@ -203,6 +203,7 @@ def test_ok_keeps_all_as_one_step_of_undo(told):
     assert seen["steps"][1] == ["Fit"]
     assert seen["undone"] == told["before"]
     assert seen["redone"] == seen["after OK"]
+    assert seen["marked once undone"] == seen["marked once redone"] == []
 
 
 def test_signs_and_words_are_those_of_the_annotations(told):

@@ -47,7 +47,7 @@ class FitSession:
         self._trying: dict[str, Any] | None = None
         joint_digest(joint)  # refuses what cannot be read
         self._kept = _Kept(joint)
-        self._was_touched = any(_is_touched(o) for o in self.document.Objects)
+        self._was_touched = {o.Name for o in self.document.Objects if _is_touched(o)}
         self.document.openTransaction(name)
         try:
             self.check = check_of(joint)
@@ -133,8 +133,10 @@ class FitSession:
 
     def _rest_as_before(self) -> None:
         """FreeCAD marks what it takes back as to be built anew: build it, so that no mark stays."""
-        if not self._was_touched and any(_is_touched(o) for o in self.document.Objects):
-            self.document.recompute()
+        marked = [o for o in self.document.Objects if _is_touched(o)]
+        new = [o for o in marked if o.Name not in self._was_touched]
+        if new:
+            self.document.recompute(new)
 
     def _build(self) -> None:
         self.document.recompute()

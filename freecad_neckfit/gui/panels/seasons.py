@@ -28,7 +28,10 @@ class SeasonsDialog(DecideDialog):
         self.month = QtGui.QComboBox()
         self.month.addItems([tr("as stated"), *map(tr, MONTHS)])
         self.month.setEnabled(False)
-        self.month.setToolTip(tr("Choose the shop's room first: it tells the moisture by month."))
+        self.why = QtGui.QLabel(tr("Choose the shop's room first: it tells the moisture by month."))
+        self.why.setObjectName("NeckFitWhy")
+        self.month.setObjectName("NeckFitMonth")
+        self.month.setToolTip(self.why.text())
         self.month.currentIndexChanged.connect(lambda _: self.look_again())
         self.picture = PictureView(name="NeckFitPicture")
         self.words = QtGui.QPlainTextEdit()
@@ -42,6 +45,7 @@ class SeasonsDialog(DecideDialog):
         row = QtGui.QHBoxLayout()
         row.addWidget(QtGui.QLabel(tr("Cut in")))
         row.addWidget(self.month)
+        row.addWidget(self.why)
         row.addStretch(1)
         self.body.addLayout(row)
         self.body.addLayout(split, 1)
@@ -73,6 +77,8 @@ class SeasonsDialog(DecideDialog):
         if path:
             self.shop = read_climate(Path(path))
             self.month.setEnabled(True)  # Qt's own
+            self.month.setToolTip(tr("The wood has the moisture of this month when it is cut."))
+            self.why.hide()
             self.look()
 
     def _file_to_read(self) -> str:

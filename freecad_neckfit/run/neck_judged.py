@@ -86,7 +86,7 @@ def given_neck(read: NeckRead, values: Values) -> Given:
     from ..solids.build import Given
     from ..solids.build.shapes import moved
 
-    solids = [moved(solid.copy(), read.found.frame) for solid in read.part.solids]
+    solids = [moved(solid, read.found.frame) for solid in read.part.solids]
     is_left = bool(values["strings.left_handed"])
     pieces = neck_pieces(solids, read.found.solids, left_handed=is_left)
     return Given(neck=pieces, neck_is_sound=True)

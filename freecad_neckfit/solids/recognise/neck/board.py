@@ -51,16 +51,13 @@ def whole_top(p: Patches, known: Sequence[int]) -> tuple[int, ...]:
     near = (p.normal[:, 2] > 0.85) & (p.low[:, 0] > start) & (p.high[:, 0] < end) & (p.area > 1)
     near &= np.abs(p.centre[:, 2] - top.height) < 15
     near &= (p.low[:, 1] > points[:, 1].min() - 8) & (p.high[:, 1] < points[:, 1].max() + 8)
-    more = [
-        int(i) for i in np.flatnonzero(near)
-        if int(i) not in known and _lies_on(top, p.points_of([int(i)]))
-    ]  # fmt: skip
-    return (*known, *more)
-
-
-def _lies_on(top: Top, points: FloatArray) -> bool:
-    off = np.abs(points[:, 2] - top.z(points[:, 0], points[:, 1]))
-    return bool(off.max() < max(0.01, 2 * top.residual))
+    beside = np.array([i for i in np.flatnonzero(near) if int(i) not in known], dtype=np.int64)
+    if not len(beside):
+        return tuple(known)
+    spots, first = p.each_point_of(beside)
+    off = np.abs(spots[:, 2] - top.z(spots[:, 0], spots[:, 1]))
+    same = np.maximum.reduceat(off, first) < max(0.01, 2 * top.residual)
+    return (*known, *(int(i) for i in beside[same]))
 
 
 def read_board(p: Patches, rough_top: Sequence[int], found: Findings, name: str) -> Board:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -62,14 +62,16 @@ def standing(p: Patches, board: Board) -> list[int]:
     """Patches that stand on the fretboard's top: crowns, nut."""
     near = (p.low[:, 2] > board.top.height - 12) & (p.high[:, 2] < board.top.height + 2 * MOST)
     near &= (p.high[:, 0] > board.start - 12) & (p.low[:, 0] < board.end + 3)
-    found: list[int] = []
-    low: list[int] = []
-    for i in np.flatnonzero(near):
-        points = p.points_of([int(i)])
-        height = points[:, 2] - board.top.z(points[:, 0], points[:, 1])
-        inside = np.abs(points[:, 1]) < board.half(0.0) + 4
-        if inside.all() and FACET < height.max() < MOST and height.min() > -0.05:
-            (found if height.max() > LEAST else low).append(int(i))
+    maybe = np.flatnonzero(near)
+    if not len(maybe):
+        return []
+    points, first = p.each_point_of(maybe)
+    height = points[:, 2] - board.top.z(points[:, 0], points[:, 1])
+    least, most = np.minimum.reduceat(height, first), np.maximum.reduceat(height, first)
+    stands = np.maximum.reduceat(np.abs(points[:, 1]), first) < board.half(0.0) + 4
+    stands &= (most > FACET) & (most < MOST) & (least > -0.05)
+    found = [int(i) for i in maybe[stands & (most > LEAST)]]
+    low = [int(i) for i in maybe[stands & (most <= LEAST)]]
     return found + _beside(p, low, found)
 
 
@@ -95,16 +97,12 @@ def bars_on(board: Board, cut: FloatArray) -> list[Bar]:
     height = cut[:, :, 2] - board.top.z(cut[:, :, 0], cut[:, :, 1])
     keep = (height.max(axis=1) > -FOOT) & (height.max(axis=1) < MOST) & (height.min(axis=1) > -FOOT)
     cut, height = cut[keep], height[keep]
-    order = np.argsort(cut[:, :, 0].min(axis=1), kind="stable")
-    groups: list[list[int]] = []
-    reach = -np.inf
-    for k in order:
-        if cut[k, :, 0].min() > reach + APART:
-            groups.append([])
-        groups[-1].append(int(k))
-        reach = max(reach if len(groups[-1]) > 1 else -np.inf, float(cut[k, :, 0].max()))
+    start, end = cut[:, :, 0].min(axis=1), cut[:, :, 0].max(axis=1)
+    order = np.argsort(start, kind="stable")
+    reach = np.maximum.accumulate(end[order])
+    apart = np.flatnonzero(start[order][1:] > reach[:-1] + APART) + 1
     bars = []
-    for group in groups:
+    for group in np.split(order, apart):
         x, h = cut[group][:, :, 0], height[group]
         if h.max() > LEAST:
             bars.append(Bar(float(x.min()), float(x.max()), float(h.max())))
@@ -148,14 +146,15 @@ def scale_of(x: FloatArray, start: float) -> Scale | None:
 
 
 def read_frets(
-    p: Patches, board: Board, top: tuple[int, ...], height: Heights, found: Findings,
-    *, spread: tuple[float, float] | None,
+    p: Patches, board: Board, top: tuple[int, ...], up: Sequence[int], height: Heights,
+    found: Findings, *, spread: tuple[float, float] | None,
 ) -> float:  # fmt: skip
     """Tell frets, scale and nut; returns x of the nut's front face.
 
-    ``spread``: distance of the outer strings at nut and bridge [mm], needed where frets fan.
+    ``up``: the patches that stand on the top. ``spread``: distance of the outer strings at nut and
+    bridge [mm], needed where frets fan.
     """
-    crowns = p.triangles_of(standing(p, board))
+    crowns = p.triangles_of(up)
     bars = bars_on(board, slice_at(crowns, y=0.0))
     nut_bar, frets = _told_apart(bars, board)
     how = "the crowns of the frets"

@@ -47,8 +47,7 @@ def from_solids(solids: Sequence[Any]) -> tuple[Patches, list[Any]]:
     faces: list[Any] = []
     for number, solid in enumerate(solids):
         own = solid.copy()  # triangulating leaves its traces in a shape
-        own.tessellate(CHORD)  # all edges at once, so that neighbours share their points
-        for face in own.Faces:
+        for face in own.Faces:  # of one shape, so that neighbours share the points of their edges
             triangles = triangles_of(face, CHORD)
             if not len(triangles):
                 continue

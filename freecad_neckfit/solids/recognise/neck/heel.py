@@ -11,7 +11,7 @@ from ....job.arrays import FloatArray
 from ....job.quantity import Kind
 from .fits import Circle2, Line2, circle_through, line_through
 from .found import Confidence, Findings, PickWanted
-from .patches import TRACE, Mask, Patches, different, slice_at
+from .patches import Mask, Patches, different, slice_at
 
 UPRIGHT = 0.01
 """Largest part of an upright wall's normal along up."""
@@ -62,7 +62,7 @@ def read_heel(
     """
     flat = p.points_of(bottom)
     far, near = float(flat[:, 0].min()), float(flat[:, 0].max())
-    upright = (np.abs(_lean(p)) < UPRIGHT) & (p.low[:, 2] < LOW) & (p.high[:, 2] > 1.0)
+    upright = (p.leaning < UPRIGHT) & (p.low[:, 2] < LOW) & (p.high[:, 2] > 1.0)
     upright &= p.high[:, 2] < 60
     lines = [_side(p, upright, sign, far, near, sides, name) for sign in (-1.0, 1.0)]
     low, high = (line for line, _ in lines)
@@ -77,15 +77,6 @@ def read_heel(
     _tell_end(heel, circle, outline, found)
     _tell_sides(heel, found)
     return heel
-
-
-def _lean(p: Patches) -> FloatArray:
-    """(p,) largest part along up of any triangle's normal, by patch."""
-    most = np.zeros(len(p))
-    # Slivers have normals that mean nothing.
-    real = p.triangle_area > np.maximum(1e-4, TRACE * p.area[p.owner])
-    np.maximum.at(most, p.owner[real], np.abs(p.triangle_normal[real, 2]))
-    return most
 
 
 def _side(

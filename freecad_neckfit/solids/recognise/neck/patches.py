@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import cached_property
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -55,11 +56,19 @@ class Patches:
     def __len__(self) -> int:
         return len(self.solid)
 
+    @cached_property
+    def _order(self) -> tuple[Indices, Indices]:
+        """Triangles patch by patch, and where each patch's begin."""
+        order = np.argsort(self.owner, kind="stable")
+        return order, np.searchsorted(self.owner[order], np.arange(len(self) + 1))
+
+    def _by_patch(self, how: Any, values: FloatArray) -> FloatArray:
+        """(p, …) values (n, …) of triangles, brought together over each patch by a ufunc."""
+        order, start = self._order
+        return np.asarray(how.reduceat(values[order], start[:-1], axis=0))
+
     def _summed(self, values: FloatArray) -> FloatArray:
-        shape = (len(self), *values.shape[1:])
-        total = np.zeros(shape)
-        np.add.at(total, self.owner, values)
-        return total
+        return self._by_patch(np.add, values)
 
     @cached_property
     def area(self) -> FloatArray:
@@ -98,45 +107,67 @@ class Patches:
     @cached_property
     def low(self) -> FloatArray:
         """(p, 3) least coordinates [mm]."""
-        least = np.full((len(self), 3), np.inf)
-        np.minimum.at(least, self.owner, self.corners.min(axis=1))
-        return least
+        return self._by_patch(np.minimum, self.corners.min(axis=1))
 
     @cached_property
     def high(self) -> FloatArray:
         """(p, 3) greatest coordinates [mm]."""
-        most = np.full((len(self), 3), -np.inf)
-        np.maximum.at(most, self.owner, self.corners.max(axis=1))
-        return most
+        return self._by_patch(np.maximum, self.corners.max(axis=1))
 
     @cached_property
-    def _ordered(self) -> tuple[FloatArray, Indices]:
-        """Triangles patch by patch, and where each patch's begin."""
-        order = np.argsort(self.owner, kind="stable")
-        return self.corners[order], np.searchsorted(self.owner[order], np.arange(len(self) + 1))
+    def leaning(self) -> FloatArray:
+        """(p,) largest part along z of any triangle's normal."""
+        # Slivers have normals that mean nothing.
+        real = self.triangle_area > np.maximum(1e-4, TRACE * self.area[self.owner])
+        return self._by_patch(np.maximum, np.where(real, np.abs(self.triangle_normal[:, 2]), 0.0))
 
     @cached_property
-    def _points(self) -> dict[int, FloatArray]:
-        return {}
+    def _different(self) -> tuple[Indices, Indices]:
+        """Corners patch by patch, each place once a patch, and where each patch's begin."""
+        order, _ = self._order
+        corner = (3 * order[:, None] + np.arange(3)).ravel()
+        patch = np.repeat(self.owner[order], 3)
+        places = np.rint(self.corners.reshape(-1, 3)[corner] * 1e7)
+        by_place = np.lexsort((*places.T, patch))
+        step = np.diff(places[by_place], axis=0).any(axis=1) | (np.diff(patch[by_place]) != 0)
+        # The sort is stable: the first of a place's corners stands for it, as they come.
+        kept = np.sort(by_place[np.concatenate([[True], step])])
+        return corner[kept], np.searchsorted(patch[kept], np.arange(len(self) + 1))
+
+    @cached_property
+    def vertices(self) -> tuple[FloatArray, Indices]:
+        """(k, 3) vertices patch by patch [mm], each once a patch, and (p + 1,) where they begin."""
+        corner, start = self._different
+        return self.corners.reshape(-1, 3)[corner], start
 
     def triangles_of(self, patches: Iterable[int]) -> FloatArray:
         """(m, 3, 3) triangles of some patches."""
-        corners, start = self._ordered
-        pieces = [corners[start[i] : start[i + 1]] for i in sorted(set(patches))]
-        return np.concatenate(pieces) if pieces else np.zeros((0, 3, 3))
+        order, start = self._order
+        pieces = [order[start[i] : start[i + 1]] for i in sorted(set(patches))]
+        return self.corners[np.concatenate(pieces)] if pieces else np.zeros((0, 3, 3))
 
     def points_of(self, patches: Iterable[int]) -> FloatArray:
         """(k, 3) vertices of some patches [mm], each once a patch."""
-        pieces = [np.zeros((0, 3))]
-        for i in sorted(set(patches)):
-            if i not in self._points:
-                self._points[i] = different(self.triangles_of([i]).reshape(-1, 3))
-            pieces.append(self._points[i])
-        return np.concatenate(pieces)
+        points, start = self.vertices
+        pieces = [points[start[i] : start[i + 1]] for i in sorted(set(patches))]
+        return np.concatenate(pieces) if pieces else np.zeros((0, 3))
+
+    def each_point_of(self, patches: Indices) -> tuple[FloatArray, Indices]:
+        """(k, 3) vertices of some patches, and (m,) where those of each begin."""
+        points, start = self.vertices
+        count = start[patches + 1] - start[patches]
+        first = np.cumsum(count) - count
+        return points[np.repeat(start[patches] - first, count) + np.arange(count.sum())], first
 
     def moved(self, rows: FloatArray, origin: FloatArray) -> Patches:
         """Seen from a frame with axes ``rows`` (3, 3) at ``origin``."""
-        return replace(self, corners=(self.corners - origin) @ rows.T)
+        found = replace(self, corners=(self.corners - origin) @ rows.T)
+        # What no motion changes is not worked out anew.
+        for kept in ("_order", "_different", "triangle_area", "area", "spread"):
+            found.__dict__[kept] = getattr(self, kept)
+        for turned in ("_cross", "triangle_normal", "normal"):
+            found.__dict__[turned] = getattr(self, turned) @ rows.T
+        return found
 
 
 def different(points: FloatArray) -> FloatArray:

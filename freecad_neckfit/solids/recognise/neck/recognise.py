@@ -8,6 +8,7 @@ from typing import Any
 
 import numpy as np
 
+from ....job.arrays import FloatArray
 from ....job.errors import BadInput
 from ...read.part import Part3D
 from . import from_part
@@ -74,13 +75,14 @@ def recognise_neck(
     board = read_board(seen, rough.top, found, part.name)
     end = read_overhang(seen, board, found, underside=picked.get("underside"))
     board = replace(board, end=max(end, board.end))
-    nut = read_frets(seen, board, rough.top, _heights(seen, faces, board, frame), found,
+    up = standing(seen, board)
+    nut = read_frets(seen, board, rough.top, up, _heights(seen, faces, up, board, frame), found,
                      spread=spread)  # fmt: skip
     tell_width(board, nut, found)
     read_glue_line(seen, board, rough.top, heel, found)
     read_rod(seen, board, found)
     read_holes(seen, rough.bottom, heel, found)
-    _tell_solids(seen, rough.top, rough.bottom, board, found)
+    _tell_solids(seen, rough.top, rough.bottom, up, found)
     if "strings.left_handed" not in found:
         found.notes.append("the hand is not visible in the heel: the job's stands")
     for doubt in part.doubts:
@@ -102,23 +104,28 @@ def _checked(
     return {item: tuple(faces) for item, faces in picks.items()}
 
 
-def _heights(p: Patches, faces: Sequence[Any], board: Board, frame: Frame) -> Heights:
+def _heights(
+    p: Patches, faces: Sequence[Any], up: Sequence[int], board: Board, frame: Frame
+) -> Heights:
     """How high crowns stand at y = 0: of true surfaces exactly, of a mesh by its facets."""
-    up = standing(p, board)
+    index = np.array(up, dtype=np.int64)
+    index = index[(p.low[index, 1] < 0) & (p.high[index, 1] > 0)]
 
-    def height(start: float, end: float) -> float:
-        crown = [
-            i for i in up
-            if p.low[i, 0] < end and p.high[i, 0] > start and p.low[i, 1] < 0 < p.high[i, 1]
-        ]  # fmt: skip
-        cut = slice_at(p.triangles_of(crown), y=0.0)
-        if faces:
-            level = float(frame.rows[1] @ frame.origin)
-            cut = from_part.section_of([faces[i] for i in crown], frame.rows[1], level)
-            cut = (cut - frame.origin) @ frame.rows.T
+    def highest(cut: FloatArray, start: float, end: float) -> float:
         inside = (cut[:, :, 0] > start - 0.01) & (cut[:, :, 0] < end + 0.01)
         over = cut[:, :, 2] - board.top.z(cut[:, :, 0], cut[:, :, 1])
-        return float(over[inside].max())
+        return float(over[inside].max(initial=-np.inf))
+
+    def height(start: float, end: float) -> float:
+        crown = index[(p.low[index, 0] < end) & (p.high[index, 0] > start)]
+        if not faces:
+            return highest(slice_at(p.triangles_of(crown), y=0.0), start, end)
+        # What may be highest is cut exactly: a surface rises a chord above its facets at most.
+        over = [highest(slice_at(p.triangles_of([i]), y=0.0), start, end) for i in crown]
+        crown = crown[np.array(over) > max(over) - from_part.CHORD]
+        level = float(frame.rows[1] @ frame.origin)
+        cut = from_part.section_of([faces[i] for i in crown], frame.rows[1], level)
+        return highest((cut - frame.origin) @ frame.rows.T, start, end)
 
     return height
 
@@ -156,7 +163,7 @@ def _is_chamfer(p: Patches, size: float) -> bool:
 
 
 def _tell_solids(
-    p: Patches, top: Sequence[int], bottom: Sequence[int], board: Board, found: Findings
+    p: Patches, top: Sequence[int], bottom: Sequence[int], up: Sequence[int], found: Findings
 ) -> None:
     """Which solids are the fretboard, the wood, the bindings, frets and the rest."""
     woods = {int(p.solid[i]) for i in bottom}
@@ -165,7 +172,7 @@ def _tell_solids(
     # Binding has its share of the top; where it is one with the board it is no solid of its own.
     bindings = bindings - woods if boards - bindings else set()
     boards -= bindings
-    frets = {int(p.solid[i]) for i in standing(p, board)} - boards - woods - bindings
+    frets = {int(p.solid[i]) for i in up} - boards - woods - bindings
     rest = set(map(int, p.solid)) - boards - woods - bindings - frets
     if boards & woods:
         found.solids = {"neck": tuple(boards | woods)}

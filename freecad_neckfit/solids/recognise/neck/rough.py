@@ -214,11 +214,9 @@ def _strips(p: Patches, along: FloatArray, patches: Iterable[int]) -> list[Strip
 
 
 def _spans(p: Patches, along: FloatArray) -> tuple[FloatArray, FloatArray]:
-    s = p.corners @ along
-    low, high = np.full(len(p), np.inf), np.full(len(p), -np.inf)
-    np.minimum.at(low, p.owner, s.min(axis=1))
-    np.maximum.at(high, p.owner, s.max(axis=1))
-    return low, high
+    points, start = p.vertices
+    s = points @ along
+    return np.minimum.reduceat(s, start[:-1]), np.maximum.reduceat(s, start[:-1])
 
 
 def _chains(

@@ -113,3 +113,14 @@ def test_what_is_in_doubt_is_left_to_the_booleans(monkeypatch):
     found = room.halves(whole, STEPPED, (-30.0, 30.0))
     for one, other in zip(found, by_booleans(whole, STEPPED, (-30.0, 30.0)), strict=True):
         same(one, other)
+
+
+def test_a_neck_is_not_changed_by_being_told_apart(tmp_path):
+    part = read_neck_file(unpacked("one-solid.brep.xz", tmp_path))
+    read = recognise_for(part, {})
+    values = complete(read.stated)
+    given = given_neck(read, values)
+    shapes = [part.solids[0], given.neck["neck"]]
+    before = [shape.exportBrepToString() for shape in shapes]
+    build(values, given=given, parts=["heel", "shaft", "fretboard"])
+    assert [shape.exportBrepToString() for shape in shapes] == before

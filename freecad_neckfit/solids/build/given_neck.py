@@ -117,7 +117,7 @@ def _bindings(v: Values, board: Solid) -> dict[str, Solid]:
 
 def _reach(shape: Solid) -> tuple[Point, Point, Point]:
     """Bounds [mm] a little wider than the shape: from and to along x, y and z."""
-    b = shape.copy().optimalBoundingBox()
+    b = shape.optimalBoundingBox()
     return (
         (b.XMin - FREE, b.XMax + FREE),
         (b.YMin - FREE, b.YMax + FREE),

@@ -62,9 +62,9 @@ def largest(shape: Any) -> Solid:
 
 def split(whole: Solid, profile: Sequence[Point], y: Point) -> tuple[Solid, Solid]:
     """Both halves by way of faces. ``whole`` is sound; raises ``_Unclear`` where in doubt."""
-    own = whole.copy()
     corners = np.asarray(profile, dtype=float)
-    faces, sides = own.Faces, _clear_sides(own.Faces, corners)
+    faces = whole.Faces
+    sides = _clear_sides(faces, corners)
     met = [f for f, side in zip(faces, sides, strict=True) if side == 0]
     clear = {
         within: [f for f, side in zip(faces, sides, strict=True) if side == (1 if within else -1)]
@@ -86,7 +86,8 @@ def split(whole: Solid, profile: Sequence[Point], y: Point) -> tuple[Solid, Soli
 def _split(met: list[Any], walls: list[Any]) -> tuple[list[Any], list[Any]]:
     """Pieces of the solid's faces and of the prism's, which share their edges and faces.
 
-    Each lot is one argument: between faces of one argument the kernel looks for no crossings.
+    Each lot is one argument: between faces of one argument the kernel looks for no crossings. It
+    changes neither.
     """
     found, _ = Part.Compound(met).generalFuse([Part.Compound(walls)])
     lots = found.childShapes()

@@ -96,8 +96,10 @@ def normals_of(face: Any, *, steps: Sequence[float] = (0.01, 0.5, 0.99)) -> Floa
     if type(face.Surface).__name__ == "Plane":
         spots = [(u0, v0)]
     else:
+        # Along its lines a cylinder's or cone's normal stays the same.
+        straight = type(face.Surface).__name__ in ("Cylinder", "Cone")
         spots = [(u0 + (u1 - u0) * a, v0 + (v1 - v0) * b)
-                 for a in steps for b in steps]  # fmt: skip
+                 for a in steps for b in ((0.5,) if straight else steps)]  # fmt: skip
     found = [face.normalAt(u, v) for u, v in spots]
     return np.array([(n.x, n.y, n.z) for n in found])
 

@@ -37,8 +37,19 @@ def _of_document(path: Path) -> Part3D:
             return healed(Part.Compound(solid), name=path.name)
         meshes = [_facets(o) for o in roots if o.isDerivedFrom("Mesh::Feature")]
         if not meshes:
-            raise BadInput(f"{path.name}: shows no solid and no mesh; make the neck visible.")
+            raise BadInput(f"{path.name}: {_why_nothing(document)}")
         return healed_mesh(np.concatenate(meshes), name=path.name)
+
+
+def _why_nothing(document: Any) -> str:
+    """FreeCAD can fail to read a shape that it wrote itself, and then says nothing."""
+    lost = [o.Label for o in document.findObjects("Part::Feature") if o.Shape.isNull()]
+    if lost:
+        return (
+            f"FreeCAD read no shape for {', '.join(lost)}; save the neck as STEP with the program "
+            "it comes from."
+        )
+    return "shows no solid and no mesh; make the neck visible."
 
 
 def _facets(obj: Any) -> Any:

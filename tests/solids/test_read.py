@@ -220,3 +220,27 @@ if OTHER_THINGS:
         with pytest.raises(BadInput) as refusal:
             recognise_for(read_neck_file(path), {})
         assert "\n" not in str(refusal.value)
+
+
+@pytest.mark.parametrize(
+    "file", ["cylinder.brep.xz", "one-solid.brep.xz", "mirrored-place.brep.xz"]
+)
+def test_a_solid_that_was_read_survives_being_saved(file, tmp_path):
+    """FreeCAD 1.1 loses solids with endless trims, and takes a place that mirrors for a turn."""
+    import FreeCAD
+
+    solid = read(unpacked(file, tmp_path)).solids[0]
+    document = FreeCAD.newDocument("Kept")
+    document.addObject("Part::Feature", "Neck").Shape = solid
+    document.saveAs(str(tmp_path / "kept.FCStd"))
+    FreeCAD.closeDocument(document.Name)
+    document = FreeCAD.openDocument(str(tmp_path / "kept.FCStd"))
+    try:
+        back = document.Neck.Shape.copy()
+        assert len(back.Faces) == len(solid.Faces)
+        assert back.Volume == pytest.approx(solid.Volume)
+        assert (back.Solids[0].CenterOfMass - solid.CenterOfMass).Length < 1e-6
+        back.Placement = FreeCAD.Placement()
+        assert back.Volume > 0
+    finally:
+        FreeCAD.closeDocument(document.Name)

@@ -97,8 +97,7 @@ def test_a_neck_in_a_document_is_read_without_its_screen(tmp_path):
 
     from freecad_neckfit.run.neck_file import read_neck_file
 
-    shape = Part.Shape()
-    shape.read(str(unpacked("cylinder.brep.xz", tmp_path)))
+    shape = read_neck_file(unpacked("cylinder.brep.xz", tmp_path)).solids[0]
     document = FreeCAD.newDocument("Neck")
     try:
         neck = document.addObject("Part::Feature", "Neck")
@@ -124,6 +123,20 @@ def test_a_neck_in_a_document_is_read_without_its_screen(tmp_path):
 
     truth = RECORDS["cylinder"]["truth"]
     assert recognise_neck(part)["neck.height"] == pytest.approx(truth["neck.height"], abs=1e-3)
+
+
+def test_a_document_whose_shape_freecad_lost_is_refused_by_name(tmp_path):
+    import FreeCAD
+
+    from freecad_neckfit.job.errors import BadInput
+    from freecad_neckfit.run.neck_file import read_neck_file
+
+    document = FreeCAD.newDocument("Neck")
+    document.addObject("Part::Feature", "Lost")
+    document.saveAs(str(tmp_path / "neck.FCStd"))
+    FreeCAD.closeDocument(document.Name)
+    with pytest.raises(BadInput, match=r"neck\.FCStd: FreeCAD read no shape for Lost; save"):
+        read_neck_file(tmp_path / "neck.FCStd")
 
 
 def test_an_empty_document_is_refused(tmp_path):

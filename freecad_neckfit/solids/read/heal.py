@@ -10,7 +10,9 @@ import numpy as np
 
 from ...job.arrays import FloatArray
 from ...job.errors import BadInput
+from ..build.shapes import moved
 from .part import Part3D
+from .storable import storable
 
 SEW = (1e-6, 1e-3, 1e-2)
 """Gaps [mm] that sewing closes, tried in turn."""
@@ -31,6 +33,7 @@ def healed(shape: Any, *, name: str) -> Part3D:
     each other.
     """
     notes: list[str] = []
+    shape = storable(shape)
     found = [s for s in _pieces(shape) if s.ShapeType == "Solid"]
     loose = _loose(shape, found)
     if loose:
@@ -111,20 +114,31 @@ def _face_type() -> Any:
 
 def _right_hand(solid: Any, notes: list[str]) -> Any:
     """A solid whose place in the file mirrors it, with the mirror written into its geometry."""
-    if solid.Matrix.determinant() > 0:
-        return solid
     from FreeCAD import Placement, Vector
 
-    place = solid.Matrix
     plain = solid.copy()
     plain.Placement = Placement()
-    mirrored = plain.mirror(Vector(), Vector(0, 1, 0))
+    place = _place(plain, solid)
+    if np.linalg.det(place[:, :3]) > -0.5:  # -1 where mirrored, 0 where its few edges lie flat
+        return solid
     # What is left of the place once the mirror is taken out of it is a motion.
-    mirror = type(place)()
-    mirror.A22 = -1.0
-    mirrored.Placement = Placement(place.multiply(mirror)).multiply(mirrored.Placement)
+    place[:, 1] *= -1.0
+    mirrored = plain.mirror(Vector(), Vector(0, 1, 0)).Solids[0]
     notes.append("its place in the file mirrors it: the mirror was written into the solid")
-    return mirrored.Solids[0]
+    return moved(mirrored, np.vstack([place, [0.0, 0.0, 0.0, 1.0]]))
+
+
+def _place(plain: Any, placed: Any) -> FloatArray:
+    """Turn and shift (3, 4) from a solid as modelled to where it lies.
+
+    Read off the points: FreeCAD 1.1 tells a place that mirrors as one that turns.
+    """
+    here, there = (
+        np.array([list(e.valueAt((e.FirstParameter + e.LastParameter) / 2)) for e in s.Edges])
+        for s in (plain, placed)
+    )
+    turn = np.linalg.lstsq(here - here.mean(axis=0), there - there.mean(axis=0), rcond=None)[0].T
+    return np.column_stack([turn, there.mean(axis=0) - turn @ here.mean(axis=0)])
 
 
 def _refuse_open(solid: Any, name: str) -> None:

@@ -130,7 +130,7 @@ def _wider_on_arc(outline: Outline, edge: Edge, *, low: Array, high: Array) -> S
     half_chord = np.sqrt(np.maximum(np.square(outline.radius) - np.square(past), 0.0))
     cross = outline.arc_x + (half_chord - past * edge.taper) / slope
     # A fretboard narrower than the straight part of the end is wider only past that.
-    cross = pick(past < 0, outline.end, cross)
+    cross = pick(edge.at(cross) < outline.arc_y, outline.end, cross)
     first = pick(past >= outline.radius, low, np.maximum(low, cross))
     return Stretch(first, high)
 

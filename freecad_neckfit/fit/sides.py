@@ -10,6 +10,7 @@ import numpy as np
 from ..job.arrays import Array, distance, pick, within
 from .lesser import lesser
 from .mount import bare_top
+from .opened import into_pocket
 from .outline import Outline, heel_outline, pocket_outline
 
 if TYPE_CHECKING:
@@ -214,8 +215,28 @@ def pocket_sides(case: Case) -> Room:
 
 def pocket_end(case: Case) -> Room:
     """End room [mm] in the pocket, from the floor to the top, finish on the wall taken off."""
-    levels = case["neck.heel_edge"], height_at(case, x=0.0, rise=0.0)
-    return end_room(case, around=case.once(walls), levels=levels)
+    around, top = case.once(walls), height_at(case, x=0.0, rise=0.0)
+    if case["pocket.end_shape"] == "square":  # a round wall is carried on up past a cavity
+        top = np.minimum(top, _under_cavities(case, around))
+    return end_room(case, around=around, levels=(case["neck.heel_edge"], top))
+
+
+def _under_cavities(case: Case, around: Outline) -> Array:
+    """Neck height [mm] of the floor of a cavity that opens all of the end wall; mostly none."""
+    found: Array = np.inf
+    for opened in case.once(into_pocket):
+        all_of_it = (opened.front < 0) & (opened.back > 0) & (opened.half >= around.arc_y)
+        z = (opened.floor - case.seated.z0) / case.seated.cos
+        z = np.maximum(z, case["neck.heel_edge"])
+        found = np.where(all_of_it, np.minimum(found, z), found)
+    return found
+
+
+def corners_nearer(case: Case) -> Array:
+    """How much nearer to a round end the heel's corners come than its apex, at its bottom [mm]."""
+    around, z = case.once(walls), case["neck.heel_edge"]
+    apex = around.end - _off_wall(case, x=0.0, z=z, leaning=True)
+    return apex - _end_room_at(case, around, z=z, level=False, leaning=True)
 
 
 def pocket_corner(case: Case) -> Array:

@@ -12,6 +12,9 @@ from ..reading import Reading
 from ..reads import SEAT, TOP, together
 from ..reads_joint import CAVITIES
 
+SAME = 1e-6
+"""An end that reaches so near to the top [mm] is seen."""
+
 
 def read(case: Case) -> Reading:
     """Plan distance [mm] on the centreline at the top (Z = 0): heel end to finished end wall.
@@ -21,7 +24,7 @@ def read(case: Case) -> Reading:
     seated = case.seated
     z = -seated.z0 / seated.cos
     big_x = seated.x0 - z * seated.sin
-    reaches, wall = z <= case["neck.glue_line"], end_wall_there(case)
+    reaches, wall = z <= case["neck.glue_line"] + SAME, end_wall_there(case)
     return Reading(
         value=-case["finish.wall"] - big_x,
         applies=reaches & wall,

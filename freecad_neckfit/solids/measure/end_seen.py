@@ -38,9 +38,9 @@ def heel_end_at_top(context: Context) -> float | None:
     """X [mm] of the heel's end on the centreline at Z = 0; None where it ends below."""
     end = context.heel_walls.facing(axis=0, sign=1, least=0.5)
     at = _on_centreline(end, z=0.0)
-    if at is not None or not len(section(end, 0.0)[0]):
+    if at is not None or not np.any(end.points[:, :, 2] > -SAME):
         return at
-    # A channel, or an end that is higher at its corners because the neck leans forward.
+    # A channel, a flush end, or one that is higher at its corners as the neck leans forward.
     found = _carried_to_top(end)
     high = context.frame.to_neck(end.points)[:, :, 2].max()
     if found is None or context.frame.to_neck(np.array([found, 0.0, 0.0]))[2] > high + SAME:

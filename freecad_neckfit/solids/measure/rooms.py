@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from ...job.arrays import FloatArray
+from .body_faces import normals_of
 from .columns import highest, next_above
 from .context import Context
 from .facets import Facets, joined
@@ -19,6 +20,8 @@ SLIVER = 1e-6
 """Parts whose share of the plan is thinner than this [mm] only meet at an edge."""
 NEAR = 0.01
 """Triangles may lie this far [mm] from the curved face they stand for, and more."""
+LEVEL = 0.5
+"""Z that all normals exceed of a face that is part of a top."""
 MOST = 40
 """So many of the nearest common parts are looked up on the surface."""
 PAST = 1e-4
@@ -114,8 +117,7 @@ def _exact(context: Context, name: str, laid: Overlay, under: Facets) -> tuple[f
     if best is None or not context.has(part):
         return best
     near = laid.only(laid.gap.min(axis=1) < best[0] + NEAR)
-    curved = np.isnan(context.planes(part)[under.face[near.lower], 2])
-    near = near.only(curved)
+    near = near.only(np.isin(under.face[near.lower], _bent_tops(context, part, under)))
     if not len(near.upper):
         return best
     first = np.argsort(near.gap.min(axis=1), kind="stable")[:MOST]
@@ -127,6 +129,13 @@ def _exact(context: Context, name: str, laid: Overlay, under: Facets) -> tuple[f
         if room[k] < best[0]:
             best = float(room[k]), (float(spots[k, 0]), float(spots[k, 1]), float(heights_over[k]))
     return best
+
+
+def _bent_tops(context: Context, part: str, under: Facets) -> list[int]:
+    """Curved faces that look up everywhere; a rounded edge's triangles are near enough to it."""
+    flat, faces = context.planes(part), context.faces(part)
+    curved = [int(f) for f in np.unique(under.face) if np.isnan(flat[f, 2])]
+    return [f for f in curved if normals_of(faces[f])[:, 2].min() > LEVEL]
 
 
 def _spots(laid: Overlay, pair: int) -> tuple[FloatArray, FloatArray]:

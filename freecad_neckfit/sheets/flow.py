@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from .helvetica import printable, width, wrapped
 from .ink import Item, Page, Pen, Raster, Spot, Words, moved
@@ -110,14 +110,27 @@ class Flow:
                 self._row(one, edges)
         self.space(1.5)
 
-    def picture(self, items: Sequence[Item], size: Spot) -> None:
-        """A picture drawn from its own lower left corner, as wide and high as ``size`` [mm]."""
-        shrink = min(1.0, self.wide / size[0])
-        self._room(size[1] * shrink + 2)
-        self.y -= size[1] * shrink
+    def scale_of(self, wide: float, *, fill: bool = False) -> float:
+        """By how much a picture so wide [mm] is scaled; ``fill``: up to the text's width too."""
+        return self.wide / wide if fill else min(1.0, self.wide / wide)
+
+    def picture(self, items: Sequence[Item], size: Spot, *, fill: bool = False) -> None:
+        """A picture drawn from its own lower left corner, as wide and high as ``size`` [mm].
+
+        Where it is too wide it is shrunk, with ``fill`` it becomes as wide as the text. Letters are
+        not made smaller than the text's.
+        """
+        scale = self.scale_of(size[0], fill=fill)
+        self._room(size[1] * scale + 2)
+        self.y -= size[1] * scale
         at = self.left, self.y
-        self.page.add(*(moved(item, at, shrink=shrink) for item in items))
+        self.page.add(*(self._legible(moved(item, at, shrink=scale), item) for item in items))
         self.space(2.0)
+
+    def _legible(self, item: Item, before: Item) -> Item:
+        if not isinstance(item, Words) or not isinstance(before, Words):
+            return item
+        return replace(item, height=max(item.height, min(before.height, self.size)))
 
     def raster(self, png: bytes, *, shape: float) -> None:
         """A picture of pixels over the whole width; ``shape``: its height over its width."""

@@ -2962,7 +2962,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>        negative where the demand is not met, in mm or inches unless a unit stands there</source>
-   <translation type="unfinished" />
+   <translation>        negativ, wo die Forderung nicht erfüllt ist; in mm oder Zoll, wenn keine Einheit dasteht</translation>
   </message>
   <message>
    <source> (+{} more)</source>
@@ -3283,6 +3283,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>Check every joint of this document that changed since its last check</source>
    <translation>Jede Verbindung des Dokuments prüfen, die sich seit ihrer letzten Prüfung geändert hat</translation>
+  </message>
+  <message>
+   <source>Check the joint</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Check the joint by calculation and on its solids, and show the findings in the 3D view</source>
@@ -3933,6 +3937,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>NeckFit hat einen Fehler und konnte dies nicht ausführen ({}). Das Dokument ist wie zuvor; Einzelheiten stehen im Ausgabefenster.</translation>
   </message>
   <message>
+   <source>NeckFit: what comes next</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>NeckFit: what the shop can set</source>
    <translation>NeckFit: was die Werkstatt einstellen kann</translation>
   </message>
@@ -3969,6 +3977,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Es ist kein Ordner angegeben; den Ordner angeben, in dem das Paket liegen soll.</translation>
   </message>
   <message>
+   <source>No job file is chosen yet: choose one below.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No joint is linked here; link one.</source>
    <translation>Hier ist keine Verbindung verknüpft; eine verknüpfen.</translation>
   </message>
@@ -3997,12 +4009,20 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Nirgends im Bereich zu erfüllen: {}, bestenfalls {}</translation>
   </message>
   <message>
+   <source>Nothing is measured yet: type what you measured into the last column.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Nothing is picked to be adopted; pick a solid.</source>
    <translation>Nichts zum Übernehmen gewählt; einen Volumenkörper wählen.</translation>
   </message>
   <message>
    <source>Nov</source>
    <translation>Nov</translation>
+  </message>
+  <message>
+   <source>Now state your own neck and pocket: choose Neck or Pocket in the tree, type what you measured into the property editor, then check the joint.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Nut to heel end</source>
@@ -4259,6 +4279,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>Save…</source>
    <translation>Speichern…</translation>
+  </message>
+  <message>
+   <source>Say this after every new joint</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Scale length</source>

@@ -17,11 +17,12 @@ from freecad_neckfit.sheets.package import Extras
 from freecad_neckfit.sheets.paper import A3, ANSI_B, Title
 from freecad_neckfit.sheets.pdf import pdf
 from freecad_neckfit.sheets.report.content import report_of
+from freecad_neckfit.sheets.report.decided import decided_sections
 from freecad_neckfit.sheets.report.pages import report_pages
 from freecad_neckfit.sheets.report.pictures import drawn_pictures
 from freecad_neckfit.sheets.setup import setup_pages
 from tests.sheets.rendered import seen
-from tests.sheets.shop import NAMES, round_of_joints
+from tests.sheets.shop import NAMES, round_of_joints, sample
 
 pytestmark = pytest.mark.freecad
 SHEETS = {"A3": (A3, Units.MM, A4), "ANSI B": (ANSI_B, Units.INCH, LETTER)}
@@ -149,3 +150,42 @@ def test_set_up_sheet_and_report_are_whole(name, sheet):
             assert x1 < text_paper.width - margin + 0.5, text.words
             assert y0 > 5, text.words
             assert y1 < text_paper.height - 5, text.words
+            assert text.height >= LEAST - 1e-3, text.words
+
+
+@cache
+def charted(sheet, option):
+    """The report of a sample joint with all its charts."""
+    _, units, text_paper = SHEETS[sheet]
+    joint = sample(option, units)
+    pictures = drawn_pictures(draw(joint, SHEETS[sheet][0], title=TITLE))
+    report = report_of(joint, pictures=pictures, more=decided_sections(joint))
+    return seen(pdf(report_pages(report, text_paper)))
+
+
+@pytest.mark.parametrize("option", [None, "deeper pocket with plate"])
+def test_charts_in_the_report_are_legible_on_paper(sheet, option):
+    paper = SHEETS[sheet][2]
+    texts = [text for page in charted(sheet, option) for text in page.texts]
+    said = " ".join(text.words for text in texts)
+    for words in ("What bounds it", "joints drawn", "when cut"):
+        assert words in said
+    for text in texts:
+        assert text.height >= LEAST - 1e-3, (text.words, text.height)
+        assert text.box[0] > paper.margin - 0.5, text.words
+        assert text.box[2] < paper.width - paper.margin + 0.5, text.words
+        assert text.box[1] > 5, text.words
+
+
+@pytest.mark.parametrize("option", [None, "deeper pocket with plate"])
+def test_no_two_texts_of_the_report_meet(sheet, option):
+    for page in charted(sheet, option):
+        boxes = [t for t in page.texts if t.words.strip()]
+        met = [
+            (a.words, b.words)
+            for i, a in enumerate(boxes)
+            for b in boxes[:i]
+            if min(a.box[2], b.box[2]) - max(a.box[0], b.box[0]) > -HAIR
+            and min(a.box[3], b.box[3]) - max(a.box[1], b.box[1]) > -HAIR
+        ]
+        assert met == []

@@ -7,10 +7,12 @@ import pytest
 pytest.importorskip("FreeCAD")
 
 from freecad_neckfit.job.parameters import ALL
+from freecad_neckfit.job.quantity import Units
 from freecad_neckfit.job.words import name_of
 from freecad_neckfit.sheets.drawing import draw
 from freecad_neckfit.sheets.flow import A4, LETTER
 from freecad_neckfit.sheets.paper import A3, Title
+from freecad_neckfit.sheets.report.blocks import Columns, blocks
 from freecad_neckfit.sheets.report.content import reason, report_of
 from freecad_neckfit.sheets.report.decided import decided_sections
 from freecad_neckfit.sheets.report.html import html
@@ -154,3 +156,18 @@ def test_the_pages_hold_all_within_their_margins(option, sheet):
                 assert 5 < words.at[1] < sheet.height - 5
     first = [w.text for w in pages[0].words[:3]]
     assert first[1] == ("Fits" if option is None else "Does not fit")
+
+
+def test_a_whole_parts_interference_is_told_with_what_it_follows_from():
+    (told,) = (s for s in report(sample(UNFIT)).sections if s.title == "Findings")
+    clash = next(u for u in told.unmet if u.title == "Interference of neck and cover plate")
+    assert clash.figures == "-2.22 mm; none is wanted"
+    assert clash.consequence.startswith('The same interference as in "room under the overhang"')
+
+
+@pytest.mark.parametrize("units", Units)
+def test_the_tolerances_keep_their_columns(units):
+    told = next(s for s in decided_sections(sample(UNFIT, units)) if s.title == "Tolerances")
+    tables = [b for b in blocks(told.lines) if isinstance(b, Columns)]
+    assert tables[0].head == ("demand", "fails", "middle", "RSS", "worst")
+    assert len(tables[0].rows) >= 5

@@ -8,12 +8,12 @@ from ...job.speech import say
 from ..shop import INCH, Mark, Steps, named_marks, sixty_fourths, whole_steps
 from ..window import Window
 from .frame import Frame
-from .svg import FAINT, OUTSIDE, Sheet
+from .svg import FAINT, LEAST_SIZE, OUTSIDE, Sheet
 from .zones import Box
 
 CLOSEST = 6.0
 """Marks that would stand closer are left out."""
-SMALL_LETTER = 5.6
+SMALL_LETTER = 6.7
 """Width of a letter of small words."""
 BELOW = 62.0
 """From the frame down to the words about steps."""
@@ -39,8 +39,10 @@ def draw_marks(sheet: Sheet, frame: Frame, window: Window, steps: Steps) -> tupl
             sheet.line([(at, top), (at, top - 4)], colour=FAINT)
         if round(mark.depth * 64 / INCH) % every == 0:
             said = mark.name.removesuffix(" in")
-            sheet.words((at, top - 8), said, anchor="middle", size=10, colour="#555555")
-    sheet.words((frame.left + frame.width + 22, top - 8), say("inch"), size=10, colour="#555555")
+            sheet.words((at, top - 8), said, anchor="middle", size=LEAST_SIZE, colour="#555555")
+    sheet.words(
+        (frame.left + frame.width + 22, top - 8), say("inch"), size=LEAST_SIZE, colour="#555555"
+    )
     return bool(depths), bool(others)
 
 
@@ -64,7 +66,12 @@ def draw_name(sheet: Sheet, frame: Frame, mark: Mark, at: float, words: float) -
     top, bottom = frame.top, frame.top + frame.height
     sheet.line([(at, top), (at, bottom)], colour=FAINT, dash="2 4")
     sheet.words(
-        (words, bottom - 8), say(mark.name), size=10, turn=-90, colour="#555555", halo=OUTSIDE
+        (words, bottom - 8),
+        say(mark.name),
+        size=LEAST_SIZE,
+        turn=-90,
+        colour="#555555",
+        halo=OUTSIDE,
     )
 
 
@@ -90,5 +97,5 @@ def tell_steps(
     both = say("Small ticks inside the frame: steps of the shop, {} and {}")
     one = say("Small ticks inside the frame: steps of the shop, {}")
     below = frame.top + frame.height + BELOW
-    sheet.words((frame.left, below), (both if shown[1:] else one).format(*shown), size=11,
+    sheet.words((frame.left, below), (both if shown[1:] else one).format(*shown), size=LEAST_SIZE,
                 colour="#555555")  # fmt: skip

@@ -14,6 +14,10 @@ LINES = ("#0072B2", "#D55E00", "#009E73", "#CC79A7", "#000000", "#E69F00", "#56B
 """Okabe and Ito's colours, which colour-blind eyes tell apart."""
 DASHES = ("", "9 4", "3 3", "12 3 3 3", "6 2", "2 5", "14 5")
 """One pattern with each colour, so that no line is told by colour alone."""
+SCREEN_WIDE, PAPER_WIDE = 860.0, 640.0
+"""Widths of a sheet. Shrunk to the 186 mm that a page of text has, the narrower one's least letters
+(of 12 points) keep capitals of 2.5 mm."""
+LEAST_SIZE = 12.0
 FONT = "Arial, Helvetica, sans-serif"
 
 

@@ -12,17 +12,19 @@ from ...job.arrays import FloatArray
 from ...job.quantity import Kind, Units
 from ...job.show import compact_length, show_value
 from ...job.speech import say
-from ..conflicts import Conflict, shortfall
+from ..conflicts import Conflict
 from ..demands import Demand
 from ..shop import INCH, Steps
 from ..window import Window
 from .crosses import cross_labels, draw_cross
 from .frame import Frame
+from .legend import Layout, draw_legend, draw_number
 from .shop_marks import draw_marks, draw_name, named_depths, tell_steps
-from .svg import DASHES, INK, LINES, OUTSIDE, WITHIN, Point, Sheet, wrapped
+from .svg import DASHES, LINES, OUTSIDE, PAPER_WIDE, SCREEN_WIDE, WITHIN, Point, Sheet
 from .zones import tell_zones
 
-WIDTH, HEIGHT = 860.0, 560.0
+SCREEN = Layout(SCREEN_WIDE, (74.0, 96.0, 500.0, 388.0), (600.0, 108.0), 28, height=560.0)
+PAPER = Layout(PAPER_WIDE, (74.0, 96.0, 504.0, 388.0), (22.0, 586.0), 38, beside=(345.0, 586.0))
 LEAST_SPAN = {Kind.LENGTH: 1.0, Kind.ANGLE: 0.8}
 """The picture shows at least so much [mm, degrees]."""
 CLEAR = 45.0
@@ -45,16 +47,23 @@ def draw_window(
     tried: tuple[float, float] | None = None,
     conflicts: Sequence[Conflict] = (),
     units: Units = Units.MM,
+    layout: Layout = SCREEN,
 ) -> Picture:
     """Draw the window of the joint called ``name``, close up around it and the joint itself.
 
     ``steps``: what the shop can set. ``tried``: another place that is marked as well.
-    ``conflicts``: what is told where there is no window. ``units``: of lengths.
+    ``conflicts``: what is told where there is no window. ``units``: of lengths. ``layout``:
+    ``SCREEN``, or ``PAPER`` with its legend below and as high as that needs.
     """
     steps = steps or Steps()
     x, y = view(window)
-    frame = Frame(74.0, 96.0, 500.0, 388.0, x, y)
-    sheet = Sheet(WIDTH, HEIGHT, title=f"{name}: {say('where every demand holds')}")
+    frame = Frame(*layout.frame, x, y)
+    bounds = _bounding(window, frame)
+    scratch = Sheet(layout.width, 0.0, title="")
+    high = layout.height or draw_legend(
+        scratch, layout, bounds, conflicts, stated_lines(window, units), units
+    )
+    sheet = Sheet(layout.width, high, title=f"{name}: {say('where every demand holds')}")
     _head(sheet, window, name)
     sheet.box(frame.left, frame.top, frame.width, frame.height, fill=OUTSIDE)
     sheet.areas((frame.places(p) for p in window.region.polygons if _seen(p, frame)), fill=WITHIN)
@@ -64,18 +73,20 @@ def draw_window(
     if tried is not None:
         crosses.append((tried, say("tried")))
     labels = cross_labels(frame, crosses, taken)
+    numbers = _numbers(window, frame, bounds, [frame.place(*at) for at, _ in crosses])
+    taken += [(*at, 9.0, 9.0) for at in numbers]
     tell_zones(sheet, window, frame, taken)
     ticked = draw_marks(sheet, frame, window, steps)
     for each in named:
         draw_name(sheet, frame, *each[:3])
-    bounds = _bounds(sheet, window, frame, [frame.place(*at) for at, _ in crosses])
+    _draw_bounds(sheet, window, frame, bounds, numbers)
     for cross, label in zip(crosses, labels, strict=True):
         draw_cross(sheet, frame, *cross, label)
     frame.edge(sheet)
     for axis, draw in ((window.x, frame.draw_x), (window.y, frame.draw_y)):
         symbol, unit = _unit(axis.kind, units)
         draw(sheet, f"{say(axis.title)} [{symbol}]", unit=unit)
-    _legend(sheet, window, bounds, conflicts, units)
+    draw_legend(sheet, layout, bounds, conflicts, stated_lines(window, units), units)
     tell_steps(sheet, frame, window, steps, units, ticked)
     return Picture(sheet.text(), frame)
 
@@ -125,28 +136,44 @@ def _head(sheet: Sheet, window: Window, name: str) -> None:
     sheet.words((22, 54), said, size=14)
 
 
-def _bounds(sheet: Sheet, window: Window, frame: Frame, marked: list[Point]) -> list[Demand]:
-    """Draw the borders, each with its number; returns the demands in the order of the numbers.
-
-    Numbers stand clear of each other and of what is ``marked``.
-    """
-    taken = list(marked)
+def _lines(window: Window) -> dict[Demand, list[FloatArray]]:
     lines: dict[Demand, list[FloatArray]] = defaultdict(list)
     for edge in window.edges:
         if edge.demand is not None:
             lines[edge.demand].append(edge.points)
-    bounds = sorted(lines, key=lambda d: -max(_length(p, frame) for p in lines[d]))
+    return lines
+
+
+def _bounding(window: Window, frame: Frame) -> list[Demand]:
+    """The demands that bound the window, the longest border first: in the order of the numbers."""
+    lines = _lines(window)
+    return sorted(lines, key=lambda d: -max(_length(p, frame) for p in lines[d]))
+
+
+def _numbers(
+    window: Window, frame: Frame, bounds: list[Demand], marked: list[Point]
+) -> list[Point]:
+    """Where the borders' numbers stand: clear of each other and of what is ``marked``."""
+    found: list[Point] = []
+    lines = _lines(window)
+    for demand in bounds:
+        longest = max(lines[demand], key=lambda p: _length(p, frame))
+        found.append(_clear(frame.places(longest), [*marked, *found]))
+    return found
+
+
+def _draw_bounds(
+    sheet: Sheet, window: Window, frame: Frame, bounds: list[Demand], numbers: list[Point]
+) -> None:
+    """Draw the borders, each with its number."""
+    lines = _lines(window)
     for n, demand in enumerate(bounds):
         for points in lines[demand]:
             sheet.line(
                 frame.places(points), colour=LINES[n % 7], dash=DASHES[n % 7], width=3.0
             )  # fmt: skip
-    for n, demand in enumerate(bounds):
-        longest = max(lines[demand], key=lambda p: _length(p, frame))
-        at = _clear(frame.places(longest), taken)
-        taken.append(at)
-        _number(sheet, at, n)
-    return bounds
+    for n, at in enumerate(numbers):
+        draw_number(sheet, at, n)
 
 
 def _length(points: FloatArray, frame: Frame) -> float:
@@ -168,54 +195,6 @@ def _clear(places: list[Point], taken: list[Point]) -> Point:
         return min((np.hypot(at[0] - x, at[1] - y) for x, y in taken), default=np.inf)
 
     return next((at for at in found if room(at) > CLEAR), max(found, key=room))
-
-
-def _number(sheet: Sheet, at: tuple[float, float], n: int) -> None:
-    sheet.dot(at, 9, fill="#FFFFFF", line=LINES[n % 7], width=2)
-    sheet.words((at[0], at[1] + 4.5), str(n + 1), anchor="middle", size=12, bold=True)
-
-
-def _legend(
-    sheet: Sheet, window: Window, bounds: list[Demand], conflicts: Sequence[Conflict], units: Units
-) -> None:
-    left, y = 600.0, 108.0
-    if bounds:
-        sheet.words((left, y), say("What bounds it"), size=14, bold=True)
-        y += 24
-    for n, demand in enumerate(bounds):
-        _number(sheet, (left + 9, y - 4), n)
-        ends = [(left + 24, y - 4), (left + 56, y - 4)]
-        sheet.line(ends, colour=LINES[n % 7], dash=DASHES[n % 7], width=3.0)
-        for line in wrapped(say(demand.complaint), 28):
-            sheet.words((left + 64, y), line, size=12)
-            y += 15
-        y += 9
-    if conflicts:
-        y = _exclude(sheet, conflicts[0], left, y, units)
-    y += 8
-    sheet.words((left, y), say("As stated"), size=14, bold=True)
-    y += 20
-    for line in stated_lines(window, units):
-        for part in wrapped(line, 38):
-            sheet.words((left, y), part, size=12)
-            y += 15
-        y += 3
-
-
-def _exclude(sheet: Sheet, conflict: Conflict, left: float, y: float, units: Units) -> float:
-    """What excludes what, in the column beside the chart."""
-    single = len(conflict.demands) == 1
-    heading = say("Not to be met anywhere") if single else say("These exclude one another")
-    sheet.words((left, y), heading, size=14, bold=True)
-    y += 22
-    for demand, short in zip(conflict.demands, conflict.shortfalls, strict=True):
-        lines = wrapped(f"{say(demand.complaint)}, {shortfall(demand, short, units)}", 36)
-        sheet.dot((left + 4, y - 4), 3, fill=INK)
-        for line in lines:
-            sheet.words((left + 14, y), line, size=12)
-            y += 15
-        y += 5
-    return y + 8
 
 
 def stated_lines(

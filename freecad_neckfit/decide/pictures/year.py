@@ -12,17 +12,23 @@ from ..climate import MONTHS
 from ..shop import INCH
 from ..year import Curve, Year
 from .frame import Frame
-from .svg import DASHES, FAINT, INK, LINES, WITHIN, Sheet
+from .svg import DASHES, FAINT, INK, LEAST_SIZE, LINES, PAPER_WIDE, SCREEN_WIDE, WITHIN, Sheet
 
-LEFT, WIDTH, HEIGHT, GAP = 84.0, 590.0, 130.0, 62.0
+LEFT, GAP = 84.0, 62.0
+SIZES = {SCREEN_WIDE: (590.0, 130.0), PAPER_WIDE: (474.0, 100.0)}
+"""Width and height of each chart by the sheet's width."""
 LINE = 13.0
 """Words that stand closer would touch."""
 
 
-def draw_year(year: Year, *, name: str, units: Units = Units.MM) -> str:
-    """Draw moisture and every curve by month as SVG; the blue band is what the limits allow."""
-    total = 92 + (len(year.curves) + 1) * (HEIGHT + GAP) + 14
-    sheet = Sheet(860.0, total, title=say("{} through the year").format(name))
+def draw_year(year: Year, *, name: str, units: Units = Units.MM, wide: float = SCREEN_WIDE) -> str:
+    """Draw moisture and every curve by month as SVG; the blue band is what the limits allow.
+
+    ``wide``: ``SCREEN_WIDE`` or ``PAPER_WIDE``.
+    """
+    size = SIZES[wide]
+    total = 92 + (len(year.curves) + 1) * (size[1] + GAP) + 14
+    sheet = Sheet(wide, total, title=say("{} through the year").format(name))
     said = say("fits through the year") if year.met else say("does NOT fit through the year")
     if year.met is None:
         said = say("could not be checked in every month")
@@ -31,7 +37,8 @@ def draw_year(year: Year, *, name: str, units: Units = Units.MM) -> str:
     sheet.words((22, 54), cut, size=13)
     moisture = Curve("moisture of the wood", "moisture", "%", year.cut, year.moisture, 6.0, 14.0)
     for n, curve in enumerate((moisture, *(_in_units(c, units) for c in year.curves))):
-        _chart(sheet, curve, 96 + n * (HEIGHT + GAP), LINES[n % 7], DASHES[n % 7])
+        frame = Frame(LEFT, 96 + n * (size[1] + GAP), *size, (0.0, 11.0), _span(curve))
+        _chart(sheet, curve, frame, LINES[n % 7], DASHES[n % 7])
     return sheet.text()
 
 
@@ -46,25 +53,29 @@ def _in_units(curve: Curve, units: Units) -> Curve:
     )  # fmt: skip
 
 
-def _chart(sheet: Sheet, curve: Curve, top: float, colour: str, dash: str) -> None:
-    frame = Frame(LEFT, top, WIDTH, HEIGHT, (0.0, 11.0), _span(curve))
+def _chart(sheet: Sheet, curve: Curve, frame: Frame, colour: str, dash: str) -> None:
+    bottom, right = frame.top + frame.height, LEFT + frame.width
     _band(sheet, frame, curve)
     frame.draw_y(sheet, f"[{curve.unit}]" if len(curve.unit) < 4 else say("[diameters]"), most=6)
     for n, month in enumerate(MONTHS):
         at, _ = frame.place(float(n), frame.y[0])
-        sheet.words((at, top + HEIGHT + 16), say(month), size=11, anchor="middle")
+        sheet.words((at, bottom + 16), say(month), size=LEAST_SIZE, anchor="middle")
     for run in _runs(curve):
         points = np.column_stack([run, curve.values[run]])
         sheet.line(frame.places(points), colour=colour, width=2.5, dash=dash)
         for place in frame.places(points):
             sheet.dot(place, 3, fill=colour, line=colour)
     _, now = frame.place(0.0, curve.now)
-    sheet.line([(LEFT, now), (LEFT + WIDTH, now)], colour=FAINT, dash="2 4")
-    beside = LEFT + WIDTH + 8, _beside(frame, curve, now) + 4
-    sheet.words(beside, say("when cut"), size=11, colour="#555555")
+    sheet.line([(LEFT, now), (right, now)], colour=FAINT, dash="2 4")
+    beside = right + 8, _beside(frame, curve, now) + 4
+    sheet.words(beside, say("when cut"), size=LEAST_SIZE, colour="#555555")
     frame.edge(sheet)
     sheet.words(
-        (LEFT, top - 8), f"{say(curve.title)} [{say(curve.unit)}]", size=13, bold=True, colour=INK
+        (LEFT, frame.top - 8),
+        f"{say(curve.title)} [{say(curve.unit)}]",
+        size=13,
+        bold=True,
+        colour=INK,
     )
 
 
@@ -96,7 +107,7 @@ def _band(sheet: Sheet, frame: Frame, curve: Curve) -> None:
             _, y = frame.place(0.0, limit)
             sheet.line([(left, y), (right, y)], colour=INK, width=1.0, dash="6 3")
             places = 3 if curve.unit == Units.INCH.value else 2
-            sheet.words((right + 8, y + 4), f"{word} {limit:.{places}f}", size=11)
+            sheet.words((right + 8, y + 4), f"{word} {limit:.{places}f}", size=LEAST_SIZE)
 
 
 def _runs(curve: Curve) -> list[list[int]]:

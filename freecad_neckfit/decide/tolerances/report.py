@@ -26,7 +26,7 @@ MOST = 8
 EXPLAINED = (
     "fails:  share of the joints drawn in which the demand is not met",
     "middle: room left to the limit with every dimension in the middle of its limits;",
-    "        negative where the demand is not met, in mm unless another unit stands there",
+    "        negative where the demand is not met, in mm or inches unless a unit stands there",
     "RSS:    the same, less the root of the sum of the squares of what each dimension's",
     "        limits can shift it: what remains in most joints",
     "worst:  the same with every dimension at its worse limit at once",
@@ -92,7 +92,8 @@ def _signed(value: float, kind: Kind, units: Units) -> str:
         return "-"
     if kind is Kind.NUMBER:
         return f"{value:+.2f}"
-    return show_value(value, kind=kind, units=units, signed=True).split(" (")[0].removesuffix(" mm")
+    shown = show_value(value, kind=kind, units=units, signed=True).split(" (")[0]
+    return shown.removesuffix(f" {units.value}")
 
 
 def spoken(dim: Dimension) -> str:

@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 
 from ...job.quantity import Kind, Units
-from ...job.show import show_value
+from ...job.show import compact_length, show_value
 from ...run.chain import Result
 from ...run.finding import Finding, State
 from ...run.overlap import NONE, is_overlap
@@ -72,7 +72,10 @@ def _findings(joint: Joint) -> Section:
         for f in shown
     ]  # fmt: skip
     head = ("State", "Demand", "Value", "Least", "Most", "To spare", "Read from")
-    section.tables.append(Table(head, rows, (2.5, 4.6, 1.6, 1.5, 1.5, 1.5, 1.8)))
+    shares = (2.5, 4.6, 1.6, 1.5, 1.5, 1.5, 1.8)
+    if units is Units.INCH:  # with room for the nearest 64th
+        shares = (2.4, 4.0, 3.6, 1.4, 1.4, 1.5, 1.7)
+    section.tables.append(Table(head, rows, shares))
     absent = ", ".join(f.title for f in result.findings if f.state is State.ABSENT)
     if absent:
         section.closing = f"Not applicable to this joint: {absent}."
@@ -81,9 +84,8 @@ def _findings(joint: Joint) -> Section:
 
 def _figures(f: Finding, units: Units) -> tuple[str, str, str, str]:
     """Value, least, most and what is to spare; of a whole part's interference none is wanted."""
-    value, low, high, spare = (
-        _figure(n, f.unit, units) for n in (f.value, f.low, f.high, f.margin)
-    )
+    value = _figure(f.value, f.unit, units)
+    low, high, spare = (_compact(n, f.unit, units) for n in (f.low, f.high, f.margin))
     if is_overlap(f.id):
         return (value, "", NONE, spare) if f.value else (value and NONE, "", NONE, "")
     return value, low, high, spare
@@ -93,7 +95,8 @@ def _unmet(f: Finding, units: Units) -> Unmet:
     value, low, high, _ = _figures(f, units)
     limits = f"; at least {low}" if low else ""
     limits += f"; at most {high}" if high else ""
-    figures = f"{value}{limits}"
+    wanted = "; none is wanted" if is_overlap(f.id) else limits
+    figures = f"{value}{wanted}"
     return Unmet(_upper(f.title), f.state.value, figures, f.consequence, f.mending)
 
 
@@ -109,6 +112,13 @@ def _figure(value: float | None, kind: Kind, units: Units) -> str:
     if kind is Kind.NUMBER:
         return f"{value:.2f}"
     return show_value(value, kind=kind, units=units)
+
+
+def _compact(value: float | None, kind: Kind, units: Units) -> str:
+    """Without the nearest 64th, where a column is narrow."""
+    if value is not None and kind is Kind.LENGTH:
+        return compact_length(value, units=units)
+    return _figure(value, kind, units)
 
 
 def _options(results: Iterable[Result], units: Units) -> list[Section]:

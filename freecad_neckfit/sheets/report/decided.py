@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from ...decide.climate import climate_of
+from ...decide.pictures.svg import PAPER_WIDE
 from ...decide.pictures.tolerances import draw_failures
-from ...decide.pictures.window import draw_window
+from ...decide.pictures.window import PAPER, draw_window
 from ...decide.pictures.year import draw_year
 from ...decide.shop import Steps
 from ...decide.tolerances.dimension import dimensions
@@ -42,7 +43,7 @@ def _told(title: str, joint: Joint, make: Callable[[str, Joint], Section]) -> Se
 
 def _window(title: str, joint: Joint) -> Section:
     window, steps = find_window(joint.job.stated), Steps.of(joint.values)
-    drawn = draw_window(window, name=joint.name, steps=steps, units=joint.units)
+    drawn = draw_window(window, name=joint.name, steps=steps, units=joint.units, layout=PAPER)
     lines = window_lines(window, name=joint.name, units=joint.units, steps=steps)
     return Section(title, lines=lines, pictures=[Picture(title, svg=drawn.svg)])
 
@@ -53,12 +54,12 @@ def _tolerances(title: str, joint: Joint) -> Section:
         joint.name, found.linear, found.simulation, found.steps, found.alone,
         wish=WISH, units=joint.units,
     )  # fmt: skip
-    picture = draw_failures(found.simulation, name=joint.name, units=joint.units)
+    picture = draw_failures(found.simulation, name=joint.name, units=joint.units, wide=PAPER_WIDE)
     return Section(title, lines=lines, pictures=[Picture(title, svg=picture)])
 
 
 def _seasons(title: str, joint: Joint) -> Section:
     year = find_year(joint.job.stated, climate_of(joint.values))
     lines = year_lines(year, name=joint.name, units=joint.units)
-    picture = draw_year(year, name=joint.name, units=joint.units)
+    picture = draw_year(year, name=joint.name, units=joint.units, wide=PAPER_WIDE)
     return Section(title, lines=lines, pictures=[Picture(title, svg=picture)])

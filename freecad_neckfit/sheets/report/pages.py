@@ -55,7 +55,7 @@ def _page_of(picture: Picture) -> Page | None:
 def _height(flow: Flow, picture: Picture) -> float:
     page = _page_of(picture)
     if page is not None:
-        return page.height * min(1.0, flow.wide / page.width)
+        return page.height * flow.scale_of(page.width, fill=bool(picture.svg))
     png = read_png(picture.png)
     return flow.wide * png.height / png.width
 
@@ -63,7 +63,7 @@ def _height(flow: Flow, picture: Picture) -> float:
 def _picture(flow: Flow, picture: Picture, *, said: bool) -> None:
     page = _page_of(picture)
     if page is not None:
-        flow.picture(page.items, (page.width, page.height))
+        flow.picture(page.items, (page.width, page.height), fill=bool(picture.svg))
     else:
         png = read_png(picture.png)
         flow.raster(picture.png, shape=png.height / png.width)

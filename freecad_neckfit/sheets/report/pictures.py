@@ -12,7 +12,7 @@ from ..ink import Item, Page, Spot, Words, bounds, moved
 from ..view import View
 from .parts import Picture
 
-AROUND = 4.0
+AROUND = 2.0
 
 
 def drawn_pictures(drawing: Drawing) -> list[Picture]:

@@ -15,8 +15,6 @@ from .wood_left import PICKUP_ROOM
 if TYPE_CHECKING:
     from .case import Case
 
-NO_WALL = "a cavity takes the end wall away on the centreline"
-
 
 class Opened(NamedTuple):
     """Body-frame X of an opening's front and back, half its width, Z of its floor [mm]."""

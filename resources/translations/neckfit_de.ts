@@ -7333,6 +7333,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>keine Forderung versagt innerhalb dieser Grenzen</translation>
   </message>
   <message>
+   <source>no end wall is left on the centreline: a cavity takes it away</source>
+   <translation>auf der Mittellinie ist keine Stirnwand übrig: ein Hohlraum nimmt sie weg</translation>
+  </message>
+  <message>
    <source>no height of the surface was found at X {}, Y {} mm</source>
    <translation>keine Höhe der Oberfläche gefunden bei X {}, Y {} mm</translation>
   </message>

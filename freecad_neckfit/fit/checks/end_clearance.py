@@ -5,7 +5,7 @@ from __future__ import annotations
 from ...job.quantity import Kind
 from ..case import Case
 from ..check import Check, Excess, Gravity
-from ..opened import NO_WALL, end_wall_there
+from ..opened import end_wall_there
 from ..reading import Reading
 from ..reads import TOP, together
 from ..reads_joint import CAVITIES, PLANS
@@ -21,7 +21,7 @@ def read(case: Case) -> Reading:
     return Reading(
         value=found.value,
         applies=end_wall_there(case),
-        because=NO_WALL,
+        because="no end wall is left on the centreline: a cavity takes it away",
         place=place(case, found, y=0.0),
     )
 

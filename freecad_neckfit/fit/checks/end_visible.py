@@ -7,7 +7,7 @@ import numpy as np
 from ...job.quantity import Kind
 from ..case import Case
 from ..check import Check, Gravity
-from ..opened import NO_WALL, end_wall_there
+from ..opened import end_wall_there
 from ..reading import Reading
 from ..reads import SEAT, TOP, together
 from ..reads_joint import CAVITIES
@@ -30,7 +30,7 @@ def read(case: Case) -> Reading:
         applies=reaches & wall,
         because="the heel ends below the top: the fretboard covers its end"
         if np.all(wall)
-        else NO_WALL,
+        else "no end wall is left on the centreline: a cavity takes it away",
         place=(big_x, 0.0, 0.0),
     )
 

@@ -8,7 +8,7 @@ from .context import Context
 from .facets import Facets
 from .measured import Measured
 from .sections import section
-from .sides import NO_WALL, wall_on_centreline
+from .sides import no_wall, wall_on_centreline
 
 STEPS = 40
 """Levels at which an end is looked at that is not whole up to the top on the centreline."""
@@ -27,7 +27,7 @@ def end_visible(context: Context) -> Measured:
         return Measured.absent("the heel's end does not reach up to the top")
     left = wall_on_centreline(context)
     if not len(left):
-        return Measured.absent(NO_WALL)
+        return no_wall()
     wall = _carried_to_top(left)
     if wall is None:
         return Measured.unknown("the end wall does not reach up to the top")

@@ -13,7 +13,7 @@ from .context import Context
 from .facets import Facets, joined
 from .lids import over_cavities, over_openings
 from .measured import Measured, Place, least
-from .overlay import Overlay, overlay
+from .overlay import Overlay, nearest
 from .surfaces import height_on
 
 SLIVER = 1e-6
@@ -95,8 +95,8 @@ def _least(context: Context, over: Facets) -> Measured | None:
     for name, under, finish in supports(context):
         if not len(over) or not len(under):
             continue
-        laid = overlay(over, under)
-        laid = laid.only(laid.thickness > SLIVER)  # edges that only meet share no room
+        # Edges that only meet share no room.
+        laid = nearest(over, under, within=NEAR, thicker=SLIVER)
         found = _exact(context, name, laid, under)
         if found is None:
             continue

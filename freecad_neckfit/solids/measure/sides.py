@@ -14,7 +14,6 @@ from .failures import NotFound
 from .measured import Measured
 from .overlay import overlay
 
-NO_WALL = "a cavity takes the end wall away on the centreline"
 UPRIGHT = 1e-7
 """Walls lean no more than this (Z of their normal) and are taken as vertical."""
 NUDGE = 1e-6
@@ -61,7 +60,7 @@ def end_clearance(context: Context) -> Measured:
     end to the arc, in any direction of the plan, from the heel's end and its corners' roundings.
     """
     if not len(wall_on_centreline(context)):
-        return Measured.absent(NO_WALL)
+        return no_wall()
     walls = plane_walls(context).facing(axis=0, sign=-1, least=0.7)
     if not len(walls):
         return _round_end(context)
@@ -77,6 +76,11 @@ def wall_on_centreline(context: Context) -> Facets:
     walls = context.facets("body", context.body_faces.walls).facing(axis=0, sign=-1, least=0.5)
     y = walls.points[:, :, 1]
     return walls.where((y.min(axis=1) <= 0) & (y.max(axis=1) >= 0))
+
+
+def no_wall() -> Measured:
+    """What is told where a cavity took the end wall away."""
+    return Measured.absent("no end wall is left on the centreline: a cavity takes it away")
 
 
 def _to_floor(context: Context, walls: Facets) -> Facets:

@@ -10,7 +10,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from .dimension import Placed, Pointed, Spot
-from .drawing import DETAILS, Drawing
+from .drawing import Drawing
+from .drawing_layout import DETAILS
 from .helvetica import width
 from .paper import Angle, Paper
 from .view import View

@@ -8,31 +8,25 @@ from collections.abc import Iterator
 from itertools import pairwise
 from typing import Any
 
-import FreeCAD
 import Part
 from FreeCAD import Vector
 
 from ..job.errors import KernelFailure
-from ..job.quantity import Kind, Units
-from .dimension import PLACES, Dimension, Placed, Pointed, Spot, Straight, limits_shown, shown
+from ..job.quantity import Kind
+from .dimension import Dimension, Placed, Pointed, Spot, Straight
 from .drawing import Drawing
 from .helvetica import CAPITALS
 from .ink import Stroke
 from .plan_view import mouth_segments, points_of
 from .techdraw_layout import LETTERS, Stand, figures_at
 from .techdraw_wait import Pump, wait_until_drawn
+from .techdraw_words import put_words
 from .view import Region, View, Window, clipped
 
 PREFIX = "NeckFitDrawing_"
 """Names of all that belongs to the page begin with it."""
 NEAR = 2e-3
 """How far [mm] TechDraw may place a vertex beside its point."""
-SHORT_NOTE = 8
-"""Letters from which on a note is left out after limits."""
-SMALL = 0.15
-"""A length [mm] below which FreeCAD 1.1 may change to micrometres."""
-INCH_SCHEMES = (2, 3, 5, 7)
-"""FreeCAD's numbers of the unit schemes that show inches or feet."""
 LINE = 0.35
 """Width of a view's lines [mm]."""
 STUB = 0.1
@@ -163,7 +157,7 @@ class ViewOnPage:
             size.Type = _type_of(placed, a, b)
             references = [(self.feature, self._vertex(p)) for p in (a, b)]
         size.References2D = references
-        _words(size, what)
+        put_words(size, what)
         self.page.addView(size)
         self.document.recompute()
         size.X = at[0] + self.offset[0] * self.scale
@@ -216,43 +210,6 @@ def _type_of(placed: Placed, a: Spot, b: Spot) -> str:
     if abs(a[0] - b[0]) < 1e-9:
         return "DistanceY"
     return "DistanceX" if abs(a[1] - b[1]) < 1e-9 else "Distance"
-
-
-def _words(size: Any, what: Dimension) -> None:
-    """Prefix, decimals, limits and note; the figure itself stays TechDraw's own."""
-    units = _units()
-    places = 2 if what.kind is Kind.ANGLE else PLACES[units]
-    count = f"{what.count}× " if what.count > 1 else ""
-    prefix = what.prefix if what.prefix != "Ø" else "⌀"
-    # TechDraw measures no sign: where parts run into each other it has to be said.
-    sign = "-" if what.value < 0 else ""
-    figure = f"{count}{prefix}{sign}%.{places}f"
-    if what.kind is Kind.LENGTH and abs(what.value) < SMALL:
-        # As words: FreeCAD 1.1 would print it in micrometres without saying so.
-        size.Arbitrary = True
-        figure = shown(what.value, kind=what.kind, units=units, places=places)
-    if what.reference:
-        figure = f"({figure})"
-    accept = what.text(units).partition("[")[2].partition("]")[0]
-    # After limits short notes alone: TechDraw breaks no lines, and the view shows the rest.
-    note = what.note if not accept or len(what.note) < SHORT_NOTE else ""
-    size.FormatSpec = " ".join(bit for bit in (figure, accept and f"[{accept}]", note) if bit)
-    if what.limits is None:
-        return
-    size.EqualTolerance = False
-    size.UnderTolerance, size.OverTolerance = what.limits
-    size.ArbitraryTolerances = True  # as words, for the same reason
-    low, high = (
-        text if text.startswith("-") else f"+{text}"
-        for text in map(str, limits_shown(*what.limits, kind=what.kind, units=units, places=places))
-    )
-    size.FormatSpecOverTolerance, size.FormatSpecUnderTolerance = high, low
-
-
-def _units() -> Units:
-    """What FreeCAD shows lengths in, which is what TechDraw prints."""
-    units = FreeCAD.ParamGet("User parameter:BaseApp/Preferences/Units")
-    return Units.INCH if units.GetInt("UserSchema", 0) in INCH_SCHEMES else Units.MM
 
 
 def _loops(region: Region) -> Iterator[Stroke]:

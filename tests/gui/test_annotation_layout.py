@@ -5,7 +5,8 @@ from itertools import combinations
 
 import pytest
 
-from freecad_neckfit.gui.annotations.layout import Box, Page, Wanted, attach, spread, stack
+from freecad_neckfit.gui.annotations.boxes import Box, Page, Wanted
+from freecad_neckfit.gui.annotations.layout import attach, spread, stack
 
 
 def page(**changes):
@@ -83,3 +84,13 @@ def test_a_leader_leaves_on_the_side_of_its_point():
     assert attach(box, 300, 120) == (150, 120)
     assert attach(box, 0, 500) == (100, 130)
     assert attach(box, 120, 10) == (120, 100)
+
+
+def test_a_label_without_a_column_takes_a_place_over_or_under_the_model():
+    """Both sides are full; between them there is room only above and below."""
+    sides = (Box(10, 10, 300, 680), Box(990, 10, 300, 680))
+    crowded = page(taken=sides, middle=(320, 980), band=(150, 550))
+    boxes = spread([Wanted(650, 500, 280, 70), Wanted(650, 200, 280, 70)], crowded)
+    assert [box is not None for box in boxes] == [True, True]
+    assert boxes[0].y >= 550 + crowded.spacing - 1e-5
+    assert boxes[1].top <= 150 - crowded.spacing + 1e-5

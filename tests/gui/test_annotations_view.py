@@ -5,7 +5,7 @@ from itertools import combinations
 import pytest
 
 from freecad_neckfit.gui.annotations import palette
-from freecad_neckfit.gui.annotations.layout import Box
+from freecad_neckfit.gui.annotations.boxes import Box
 from freecad_neckfit.run.finding import State
 
 VIEWS = ("Isometric", "Top", "Front", "Right")

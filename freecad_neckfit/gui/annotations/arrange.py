@@ -9,9 +9,10 @@ from typing import Any
 from ...job.quantity import Units
 from ..translate import tr
 from .arrows import Arrow
+from .boxes import Box, Page, Wanted
 from .gap_map import GapField, swatches, title
 from .label import Label
-from .layout import Box, Page, Wanted, spread
+from .layout import spread
 from .notes import Note, is_finite
 from .panel import Panel
 from .pictures import headline_picture, scale_picture

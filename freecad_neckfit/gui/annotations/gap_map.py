@@ -12,7 +12,7 @@ from pivy import coin
 
 from ...job.arrays import FloatArray
 from ...job.quantity import Units
-from ...job.show import compact_length
+from ..figures import compact_length
 from ..translate import tr
 from . import nodes
 from .palette import VERMILLION, Colour, gap_colour

@@ -10,7 +10,8 @@ import numpy as np
 from pivy import coin
 
 from . import nodes
-from .layout import Box, attach
+from .boxes import Box
+from .layout import attach
 from .notes import Note, element_of
 from .palette import INK, WHITE, Colour, look_of
 from .pictures import Picture, label_picture

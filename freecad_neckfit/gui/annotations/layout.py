@@ -6,63 +6,14 @@ Everything here is in pixels, x to the right and y up, as the graphics library c
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from .boxes import Box, Page, Range, Wanted
+from .elsewhere import elsewhere
 
 FLAT = 0.4
 """A model lower than this share of the view is left clear: labels go above and below it."""
-
-
-@dataclass(frozen=True)
-class Box:
-    """A rectangle: lower left corner and size."""
-
-    x: float
-    y: float
-    width: float
-    height: float
-
-    @property
-    def right(self) -> float:
-        """The right edge's x."""
-        return self.x + self.width
-
-    @property
-    def top(self) -> float:
-        """The upper edge's y."""
-        return self.y + self.height
-
-    def overlaps(self, other: Box) -> bool:
-        """Whether both share more than an edge."""
-        beside = self.right <= other.x or other.right <= self.x
-        return not (beside or self.top <= other.y or other.top <= self.y)
-
-
-@dataclass(frozen=True)
-class Wanted:
-    """A label to be placed: the point it tells of, and its size."""
-
-    x: float
-    y: float
-    width: float
-    height: float
-
-
-@dataclass(frozen=True)
-class Page:
-    """What there is room on.
-
-    ``taken``: boxes that stand already. ``middle``: left and right end of what must stay visible.
-    ``band``: lower and upper end of the model, if known.
-    """
-
-    width: float
-    height: float
-    margin: float
-    spacing: float
-    reach: float
-    taken: tuple[Box, ...] = ()
-    middle: tuple[float, float] | None = None
-    band: tuple[float, float] | None = None
+FEW = 3
+"""So many labels at the most are looked a place for one by one, outside the columns."""
 
 
 def spread(labels: Sequence[Wanted], page: Page) -> list[Box | None]:
@@ -88,8 +39,13 @@ def _placed(labels: Sequence[Wanted], page: Page) -> dict[int, Box]:
         1, [*order[half:], *rest], labels, page, ends, (*page.taken, *placed.values())
     )
     placed |= more
-    last, _ = _side(-1, rest, labels, page, ends, (*page.taken, *placed.values()))
-    return placed | last
+    last, rest = _side(-1, rest, labels, page, ends, (*page.taken, *placed.values()))
+    placed |= last
+    for i in rest if len(rest) <= FEW else ():
+        box = elsewhere(labels[i], page, ends, (*page.taken, *placed.values()))
+        if box is not None:
+            placed[i] = box
+    return placed
 
 
 def _side(
@@ -121,9 +77,6 @@ def _side(
 def _column_x(side: int, start: float, width: float, page: Page) -> float:
     wanted = start - width if side < 0 else start
     return min(max(wanted, page.margin), max(page.margin, page.width - page.margin - width))
-
-
-Range = tuple[float, float]
 
 
 def _free(x: float, width: float, page: Page, taken: Sequence[Box]) -> list[Range]:

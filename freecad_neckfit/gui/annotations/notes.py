@@ -11,6 +11,7 @@ from ...job.quantity import Kind, Units
 from ...job.show import compact_length, show_length, show_value
 from ...run.finding import Finding, State
 from ...run.overlap import NONE, is_overlap
+from ..figures import local
 from ..translate import tr
 
 Place = tuple[float, float, float]
@@ -80,8 +81,8 @@ def _note(raw: Mapping[str, Any], state: State, units: Units) -> Note:
         title=tr(raw["title"]),
         state=state,
         met=raw["met"],
-        value=tr(NONE) if is_none else _said(value, state, kind, units),
-        wanted=_wanted(raw, kind, units) if state is not State.TELLS else "",
+        value=tr(NONE) if is_none else local(_said(value, state, kind, units)),
+        wanted=local(_wanted(raw, kind, units)) if state is not State.TELLS else "",
         place=place,
         room=value if kind is Kind.LENGTH else None,
     )
@@ -89,7 +90,7 @@ def _note(raw: Mapping[str, Any], state: State, units: Units) -> Note:
 
 def figure(value: float, unit: str, units: Units) -> str:
     """A value in the record's unit as it is shown."""
-    return _shown(value, _KINDS.get(unit, Kind.NUMBER), units)
+    return local(_shown(value, _KINDS.get(unit, Kind.NUMBER), units))
 
 
 def _said(value: float | None, state: State, kind: Kind, units: Units) -> str:

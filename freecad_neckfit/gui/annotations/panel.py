@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from pivy import coin
 
 from . import nodes
-from .layout import Box
+from .boxes import Box
 from .pictures import Picture
 from .sight import Sight
 

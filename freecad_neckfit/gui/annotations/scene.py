@@ -13,10 +13,10 @@ from ...job.quantity import Units
 from . import nodes
 from .arrange import Arrangement
 from .arrows import Arrow, tips
+from .boxes import Box
 from .clash import Interference
 from .gap_map import GapField, Map
 from .label import PREFIX, Label, Shown
-from .layout import Box
 from .notes import SHOWN_AT_FIRST, Note, headline, id_of, shown
 from .panel import Panel
 from .sight import Sight, sight_of

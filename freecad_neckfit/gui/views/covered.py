@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from ..annotations.layout import Box
+from ..annotations.boxes import Box
 
 OVERLAYS = ("OverlayLeft", "OverlayRight", "OverlayTop", "OverlayBottom")
 """FreeCAD's names of the widgets that hold the panels of each side."""

@@ -1,7 +1,9 @@
 """Run by FreeCAD's console: a job of its CAM on the machining document, its figures as JSON.
 
 NECKFIT_DOCUMENT names the document, NECKFIT_OBJECT the object on whose floor a pocketing operation
-is put, NECKFIT_ANSWER the file to write.
+is put, NECKFIT_WAY which ("level": a pocket in 2.5D; "steps": a pocket in 3D; "tilted": a pocket in
+2.5D with the work turned so that its floor lies level), NECKFIT_ANGLE the floor's angle [degrees],
+NECKFIT_ANSWER the file to write.
 """
 
 import json
@@ -17,41 +19,59 @@ APPLICATION = QtCore.QCoreApplication.instance() or QtCore.QCoreApplication([])
 
 try:  # from FreeCAD 1.0 on
     import Path.Main.Job as Jobs
+    import Path.Op.Pocket as Pockets3D
     import Path.Op.PocketShape as Pockets
 except ImportError:
     import PathScripts.PathJob as Jobs
+    import PathScripts.PathPocket as Pockets3D
     import PathScripts.PathPocketShape as Pockets
 
 
+STEP = 0.25
+"""Depth [mm] of a step on a tilted floor."""
+
+
 def floor_of(model):
-    """Name of the level face that lies inside the pocket: below the top, over the back."""
+    """Name of the flat face that lies inside the pocket: below the top, over the back."""
     found = [
         (face.Area, f"Face{index}")
         for index, face in enumerate(model.Shape.Faces, start=1)
-        if face.BoundBox.ZLength < 1e-6
+        if type(face.Surface).__name__ == "Plane"
+        and abs(face.Surface.Axis.z) > 0.9
         and -30 < face.BoundBox.ZMax < -5
-        and face.BoundBox.XMax < 1e-3
+        and face.BoundBox.XMax < 1.0
         and face.BoundBox.YMin < 0 < face.BoundBox.YMax
     ]
     return max(found)[1]
 
 
-def main(path, name):
+def main(path, name, way, angle):
     document = FreeCAD.openDocument(path, hidden=True)
     parts = [document.getObject(n) for n in ("body", "pocket")]
     job = Jobs.Create("Job", parts, None)
+    if way == "tilted":
+        for model in job.Model.Group:
+            turned = FreeCAD.Rotation(FreeCAD.Vector(0, 1, 0), angle)
+            model.Placement = FreeCAD.Placement(FreeCAD.Vector(), turned)
     document.recompute()
     model = next(o for o in job.Model.Group if o.Label.endswith(name))
-    cut = Pockets.Create("Cut", parentJob=job)
+    cut = (Pockets3D if way == "steps" else Pockets).Create("Cut", parentJob=job)
     cut.Base = [(model, floor_of(model))]
+    if way == "steps":
+        for key in ("StepDown", "StartDepth"):
+            cut.setExpression(key, None)
+        cut.StepDown, cut.StartDepth = STEP, -12.0
+        cut.StepOver = 50  # per cent of the bit: no ridges between its passes
     document.recompute()
-    places = list(travelled(cut.Path.Commands))
+    moves = list(travelled(cut.Path.Commands))
+    x, y, z = zip(*(end for _, end in moves), strict=True) if moves else ((), (), ())
     return {
         "version": FreeCAD.Version()[:2],
-        "lowest": min(z for _, _, z in places),
-        "moves": len(places),
-        "x": [min(x for x, _, _ in places), max(x for x, _, _ in places)],
-        "y": [min(y for _, y, _ in places), max(y for _, y, _ in places)],
+        "lowest": min(z, default=None),
+        "moves": len(moves),
+        "ways": moves if way == "steps" else [],
+        "x": [min(x, default=None), max(x, default=None)],
+        "y": [min(y, default=None), max(y, default=None)],
         "tool": float(cut.ToolController.Tool.Diameter),
         "moved": [not o.Placement.isIdentity() for o in job.Model.Group],
         "valid": cut.isValid(),
@@ -59,15 +79,17 @@ def main(path, name):
 
 
 def travelled(commands):
-    """Where the tool goes while it cuts, points along arcs too."""
+    """From where to where the tool goes while it cuts, arcs by points along them."""
     at = (0.0, 0.0, 0.0)
     for command in commands:
         p = command.Parameters
         end = tuple(p.get(name, was) for name, was in zip("XYZ", at, strict=True))
         if command.Name in ("G2", "G3"):
-            yield from arc(at, end, (p.get("I", 0.0), p.get("J", 0.0)), command.Name == "G3")
+            for place in arc(at, end, (p.get("I", 0.0), p.get("J", 0.0)), command.Name == "G3"):
+                yield at, place
+                at = place
         if command.Name in ("G1", "G2", "G3"):
-            yield end
+            yield at, end
         at = end
 
 
@@ -88,7 +110,10 @@ def arc(start, end, to_centre, left):
 def told():
     """Write the answer and leave: the console would swallow an exception and run this twice."""
     try:
-        answer = main(os.environ["NECKFIT_DOCUMENT"], os.environ["NECKFIT_OBJECT"])
+        answer = main(
+            os.environ["NECKFIT_DOCUMENT"], os.environ["NECKFIT_OBJECT"],
+            os.environ["NECKFIT_WAY"], float(os.environ["NECKFIT_ANGLE"]),
+        )  # fmt: skip
     except BaseException:  # noqa: BLE001 (told in the answer)
         answer = {"error": traceback.format_exc()}
     Path(os.environ["NECKFIT_ANSWER"]).write_text(json.dumps(answer))

@@ -1,11 +1,13 @@
 """FreeCAD's own CAM picks the pocket from the machining document and cuts it to its floor."""
 
 import json
+import math
 import os
 import shutil
 import subprocess
 from pathlib import Path
 
+import numpy as np
 import pytest
 
 pytest.importorskip("FreeCAD")
@@ -17,8 +19,12 @@ pytestmark = pytest.mark.freecad
 SCRIPT = Path(__file__).with_name("cam_job.py")
 
 
-def cut(joint, name, folder):
-    """What CAM made of the floor of the object ``name``."""
+STEP = 0.25
+"""Depth [mm] of a step on a tilted floor: as in ``cam_job.py``."""
+
+
+def cut(joint, name, folder, way="level"):
+    """What CAM made of the floor of the object ``name``, by one of the ways of ``cam_job.py``."""
     path = folder / "machining.FCStd"
     write_machining(joint, path)
     answer = folder / "answer.json"
@@ -31,6 +37,8 @@ def cut(joint, name, folder):
             "QT_QPA_PLATFORM": "offscreen",
             "NECKFIT_DOCUMENT": str(path),
             "NECKFIT_OBJECT": name,
+            "NECKFIT_WAY": way,
+            "NECKFIT_ANGLE": str(joint.length("pocket.angle")),
             "NECKFIT_ANSWER": str(answer),
         },
         capture_output=True, text=True, errors="replace", check=False, timeout=180,
@@ -76,4 +84,66 @@ def test_a_left_handed_round_pocket_is_cut_too(tmp_path):
     }  # fmt: skip
     seen = cut(joint_of(round_end), "pocket", tmp_path)
     assert seen["lowest"] == pytest.approx(-16.3, abs=0.01)
+    assert seen["x"][1] + seen["tool"] / 2 == pytest.approx(0.0, abs=0.05)
+
+
+def angled(angle, wall="top"):
+    return joint_of({"pocket.depth": 15.0, "pocket.angle": angle, "pocket.wall": wall})
+
+
+def floor(joint, x):
+    """Height [mm] of the floor, as the seat is defined."""
+    tilt = math.tan(math.radians(joint.length("pocket.angle")))
+    return -joint.length("pocket.depth") + x * tilt
+
+
+def ground(seen, x, y):
+    """Height [mm] of what a flat bit leaves at points of the plan."""
+    points, radius = np.stack([x, y], axis=-1), seen["tool"] / 2
+    left = np.zeros(x.shape)
+    for start, end in np.array(seen["ways"]):
+        way = end[:2] - start[:2]
+        along = ((points - start[:2]) @ way / max(way @ way, 1e-12)).clip(0.0, 1.0)
+        away = np.linalg.norm(points - start[:2] - along[..., None] * way, axis=-1)
+        # A move that sinks cuts to its lower end only there; to count its higher one is safe.
+        height = max(start[2], end[2])
+        left = np.where(away <= radius, np.minimum(left, height), left)
+    return left
+
+
+@pytest.mark.parametrize("angle", [1.5, -0.8])
+def test_a_pocket_in_3d_follows_a_tilted_floor_by_steps(angle, tmp_path):
+    """Never below the floor, and all over it no more than a step above."""
+    joint = angled(angle)
+    seen = cut(joint, "body", tmp_path, way="steps")
+    assert seen["valid"]
+    x, y = np.meshgrid(np.linspace(-72, -4, 69), np.linspace(-23, 23, 24), indexing="ij")
+    left = ground(seen, x, y) - floor(joint, x)
+    assert left.min() > -0.01
+    assert left.max() < STEP + 0.05
+    assert left.max() > STEP / 2
+
+
+@pytest.mark.parametrize("angle", [1.5, -0.8])
+@pytest.mark.parametrize("name", ["pocket", "body"])
+def test_on_a_wedge_of_its_angle_a_tilted_floor_is_cut_level(angle, name, tmp_path):
+    """The work turned about the joint's origin, which stays the work zero."""
+    joint = angled(angle)
+    seen = cut(joint, name, tmp_path, way="tilted")
+    assert seen["valid"]
+    assert seen["moves"] > 50
+    deep = joint.length("pocket.depth") * math.cos(math.radians(angle))
+    assert seen["lowest"] == pytest.approx(-deep, abs=0.01)
+    assert sum(seen["y"]) == pytest.approx(0.0, abs=0.05)
+    # The floor's edge at the end wall, which leans by the angle where it is square to the top.
+    wall = -joint.length("pocket.depth") * math.sin(math.radians(angle))
+    assert seen["x"][1] + seen["tool"] / 2 == pytest.approx(wall, abs=0.05)
+
+
+def test_a_pocket_in_2_5d_refuses_a_tilted_floor(tmp_path):
+    assert cut(angled(1.5), "body", tmp_path)["moves"] == 0
+
+
+def test_on_a_wedge_an_end_wall_square_to_the_floor_is_cut_as_stated(tmp_path):
+    seen = cut(angled(1.5, wall="floor"), "body", tmp_path, way="tilted")
     assert seen["x"][1] + seen["tool"] / 2 == pytest.approx(0.0, abs=0.05)

@@ -102,9 +102,10 @@ def test_a_flat_top_is_told_with_what_stating_it_adds(tmp_path):
     found = recognise(read("plain.step.xz", tmp_path), RECORDS["plain"])
     radius = next(d for d in found.dimensions if d.key == "neck.radius_end")
     half = RECORDS["plain"]["truth"]["neck.width_end"] / 2
-    assert radius.value == 5000.0
-    assert radius.residual == pytest.approx(5000 - math.sqrt(5000**2 - half**2), abs=1e-4)
-    assert any("flat" in note and f"{radius.residual:.2f} mm" in note for note in found.notes)
+    assert radius.value == 100_000.0
+    assert radius.residual == pytest.approx(1e5 - math.sqrt(1e10 - half**2), abs=1e-6)
+    assert radius.residual < 0.005
+    assert any("flat" in note and f"{radius.residual:.3f} mm" in note for note in found.notes)
 
 
 def test_fret_tops_are_not_the_board(tmp_path):

@@ -111,7 +111,7 @@ BRIDGE = declare(
         L,
         304.8,
         "fixed radius: radius over the strings' undersides",
-        dict(low=120.0, high=5000.0),
+        dict(low=120.0, high=100_000.0),
     ),
     (
         "post_spacing",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from .board import Board
 from .found import Confidence, Findings
 
-FLATTEST = 5000.0
+FLATTEST = 100_000.0
 """The largest radius [mm] that a job can state."""
 
 
@@ -42,9 +42,8 @@ def _tell_flat(board: Board, nut: float, found: Findings) -> None:
     for key, x in (("neck.radius_nut", nut), ("neck.radius_end", board.end)):
         sag = max(sag, board.half(x) ** 2 / (2 * FLATTEST))
         found.tell(key, FLATTEST, "flat, stated as the largest radius that a job knows",
-                   residual=board.half(x) ** 2 / (2 * FLATTEST),
-                   confidence=Confidence.LIKELY)  # fmt: skip
+                   residual=board.half(x) ** 2 / (2 * FLATTEST))  # fmt: skip
     found.notes.append(
         f"the fretboard's top is flat; a job states that as a radius of {FLATTEST:.0f} mm, which "
-        f"lies {sag:.2f} mm lower at its edges"
+        f"lies {sag:.3f} mm lower at its edges"
     )

@@ -10,7 +10,7 @@ import FreeCAD
 from ..job.quantity import Units
 
 PATH = "User parameter:BaseApp/Preferences/Mod/NeckFit"
-UNITS, PALETTE, DEFAULTS, WARN, FOLDER, BIT, BUSH = (
+UNITS, PALETTE, DEFAULTS, WARN, FOLDER, BIT, BUSH, NEXT = (
     "Units",
     "Palette",
     "ShopDefaults",
@@ -18,6 +18,7 @@ UNITS, PALETTE, DEFAULTS, WARN, FOLDER, BIT, BUSH = (
     "Folder",
     "Bit",
     "Bush",
+    "TellNext",
 )
 """Names of the entries."""
 
@@ -45,6 +46,16 @@ def shop_defaults() -> str:
 def warns_of_stale() -> bool:
     """Whether the status bar says when a check falls behind its joint."""
     return bool(group().GetBool(WARN, True))
+
+
+def tells_next() -> bool:
+    """Whether a small window says what to do once a joint was made."""
+    return bool(group().GetBool(NEXT, True))
+
+
+def keep_tells_next(wanted: bool) -> None:
+    """Remember whether it is to."""
+    group().SetBool(NEXT, wanted)
 
 
 def folder() -> str:

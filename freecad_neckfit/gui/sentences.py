@@ -12,12 +12,15 @@ from collections.abc import Iterable
 from functools import cache, lru_cache
 from pathlib import Path
 
-from .translate import remember, translated
+from .figures import local
+from .translate import language, remember, translated
 
 TEMPLATES = Path(__file__).parents[1] / "data" / "sentences.txt"
 SLOT = re.compile(r"\{\w*\}")
 REFUSED = re.compile(r"""("[^"]*"|'[^']*'|\S+) ([^;]+); (.+)\.""")
 """What was written, what is wrong with it, and what to do."""
+OF_JOB_FILES = "has a decimal comma; write"
+"""What is refused in job files, where points are written in every language."""
 DEEPEST = 3
 """Templates within slots of templates: more than this is no sentence of ours."""
 
@@ -25,6 +28,8 @@ DEEPEST = 3
 def say(sentence: str) -> str:
     """``sentence`` in the designer's language; in English as far as no translation is known."""
     told = _say(sentence, language(), DEEPEST)
+    if OF_JOB_FILES not in sentence:
+        told = local(told)
     remember(told, sentence)
     return told
 
@@ -36,11 +41,6 @@ def say_lines(lines: Iterable[str]) -> list[str]:
         bare = line.lstrip()
         told.append(line[: len(line) - len(bare)] + (say(bare) if bare else ""))
     return told
-
-
-def language() -> str:
-    """Short name of the designer's language, as its translation gives it; "en" without one."""
-    return translated("en")  # no word: each translation answers with its own language's name
 
 
 @lru_cache(maxsize=4096)

@@ -21,6 +21,11 @@ def translated(text: str) -> str:
     return str(FreeCAD.Qt.translate("NeckFit", text))
 
 
+def language() -> str:
+    """Short name of the designer's language, as its translation gives it; "en" without one."""
+    return translated("en")  # no word: each translation answers with its own language's name
+
+
 def remember(told: str, source: str) -> None:
     """Keep what ``told`` was told for, so that it can be told anew in another language."""
     if told == source:

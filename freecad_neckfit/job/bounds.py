@@ -19,11 +19,13 @@ def in_bounds(p: Parameter, value: Any, *, raw: object, name: str, units: Units)
     if p.choices:
         _refuse_unknown_choice(p, value, name=name)
     elif p.low is not None and p.high is not None and not p.low <= value <= p.high:
-        side = "below" if value < p.low else "above"
-        raise BadInput(
-            f"{name}: {_written(p, raw, units)} lies {side} what is permitted; "
-            f"state {_range(p, units)}."
-        )
+        written, (low, high) = _written(p, raw, units), _range(p, units)
+        # Two whole sentences: a word filled in would stay English in another language.
+        if value < p.low:
+            raise BadInput(
+                f"{name}: {written} lies below what is permitted; state {low} to {high}."
+            )
+        raise BadInput(f"{name}: {written} lies above what is permitted; state {low} to {high}.")
 
 
 def deviations_in_bounds(p: Parameter, low: float, high: float, *, raw: object, name: str) -> None:
@@ -48,13 +50,13 @@ def _refuse_unknown_choice(p: Parameter, value: str, *, name: str) -> None:
     raise BadInput(f"{name}: {shown(value)} is none of its choices{hint}; write one of {known}.")
 
 
-def _range(p: Parameter, units: Units) -> str:
+def _range(p: Parameter, units: Units) -> tuple[str, str]:
     """Return the permitted range in the declaration's own unit: rounded inches may lie outside."""
     low, high = _bounds(p, Units.MM)
     if p.kind is not Kind.LENGTH or units is Units.MM:
-        return f"{low} to {high}"
+        return low, high
     inches = " to ".join(_bounds(p, Units.INCH))
-    return f"{low} to {high} ({inches})"
+    return low, f"{high} ({inches})"
 
 
 def _bounds(p: Parameter, units: Units) -> tuple[str, str]:

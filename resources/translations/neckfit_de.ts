@@ -477,10 +477,10 @@ Vorgabe: 74.00 mm oder 2.913 in (aus dem Gedächtnis; den eigenen Wert angeben).
   </message>
   <message>
    <source>Fixed radius: radius over the strings' undersides.
-Permitted: 120.00 mm to 5000.00 mm, 4.724 in to 196.850 in.
+Permitted: 120.00 mm to 100000.00 mm, 4.724 in to 3937.008 in.
 Default: 304.80 mm or 12.000 in (from memory; set your own).</source>
    <translation>Fester Radius: Radius über den Unterseiten der Saiten.
-Erlaubt: 120.00 mm bis 5000.00 mm, 4.724 in bis 196.850 in.
+Erlaubt: 120.00 mm bis 100000.00 mm, 4.724 in bis 3937.008 in.
 Vorgabe: 304.80 mm oder 12.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
@@ -1648,17 +1648,17 @@ Erlaubt: 0.00 mm bis 15.00 mm, 0.000 in bis 0.591 in.
 Vorgabe: 3.20 mm oder 0.126 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
-   <source>Radius of the fretboard's top at its end.
-Permitted: 120.00 mm to 5000.00 mm, 4.724 in to 196.850 in.</source>
-   <translation>Radius der Griffbrettoberseite an ihrem Ende.
-Erlaubt: 120.00 mm bis 5000.00 mm, 4.724 in bis 196.850 in.</translation>
+   <source>Radius of the fretboard's top at its end; 100000 mm for a flat one.
+Permitted: 120.00 mm to 100000.00 mm, 4.724 in to 3937.008 in.</source>
+   <translation>Radius der Griffbrettoberseite an ihrem Ende; 100000 mm für eine ebene.
+Erlaubt: 120.00 mm bis 100000.00 mm, 4.724 in bis 3937.008 in.</translation>
   </message>
   <message>
-   <source>Radius of the fretboard's top at the nut.
-Permitted: 120.00 mm to 5000.00 mm, 4.724 in to 196.850 in.
+   <source>Radius of the fretboard's top at the nut; 100000 mm for a flat one.
+Permitted: 120.00 mm to 100000.00 mm, 4.724 in to 3937.008 in.
 Default: 304.80 mm or 12.000 in (from memory; set your own).</source>
-   <translation>Radius der Griffbrettoberseite am Sattel.
-Erlaubt: 120.00 mm bis 5000.00 mm, 4.724 in bis 196.850 in.
+   <translation>Radius der Griffbrettoberseite am Sattel; 100000 mm für eine ebene.
+Erlaubt: 120.00 mm bis 100000.00 mm, 4.724 in bis 3937.008 in.
 Vorgabe: 304.80 mm oder 12.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
@@ -3277,6 +3277,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Breite des Kanals</translation>
   </message>
   <message>
+   <source>Check</source>
+   <translation>Prüfung</translation>
+  </message>
+  <message>
    <source>Check &amp;all that is out of date</source>
    <translation>&amp;Alles Veraltete prüfen</translation>
   </message>
@@ -3286,7 +3290,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Check the joint</source>
-   <translation type="unfinished" />
+   <translation>Verbindung prüfen</translation>
   </message>
   <message>
    <source>Check the joint by calculation and on its solids, and show the findings in the 3D view</source>
@@ -3605,6 +3609,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>H: Unterseite des Halsfußes bis Oberseite des Griffbretts auf der Mittellinie, ohne Bünde</translation>
   </message>
   <message>
+   <source>Hardware</source>
+   <translation>Beschläge</translation>
+  </message>
+  <message>
    <source>Heel</source>
    <translation>Halsfuß</translation>
   </message>
@@ -3697,6 +3705,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Auftragsdateien (*.toml);;Alle Dateien (*)</translation>
   </message>
   <message>
+   <source>Joint</source>
+   <translation>Verbindung</translation>
+  </message>
+  <message>
    <source>Joints drawn</source>
    <translation>Gezogene Verbindungen</translation>
   </message>
@@ -3754,7 +3766,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Lengths in any unit, such as 0.1 or 1/64 in; stops as "15.5, 16".</source>
-   <translation>Längen in beliebiger Einheit, etwa 0.1 oder 1/64 in; Anschläge als "15.5, 16".</translation>
+   <translation>Längen in beliebiger Einheit, etwa 0,1 oder 1/64 in; Anschläge als "15,5; 16".</translation>
   </message>
   <message>
    <source>Let another dimension vary…</source>
@@ -3938,7 +3950,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>NeckFit: what comes next</source>
-   <translation type="unfinished" />
+   <translation>NeckFit: was als Nächstes kommt</translation>
   </message>
   <message>
    <source>NeckFit: what the shop can set</source>
@@ -3978,7 +3990,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>No job file is chosen yet: choose one below.</source>
-   <translation type="unfinished" />
+   <translation>Noch ist keine Auftragsdatei gewählt: unten eine wählen.</translation>
   </message>
   <message>
    <source>No joint is linked here; link one.</source>
@@ -4010,7 +4022,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Nothing is measured yet: type what you measured into the last column.</source>
-   <translation type="unfinished" />
+   <translation>Noch ist nichts gemessen: Gemessenes in die letzte Spalte schreiben.</translation>
   </message>
   <message>
    <source>Nothing is picked to be adopted; pick a solid.</source>
@@ -4022,7 +4034,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Now state your own neck and pocket: choose Neck or Pocket in the tree, type what you measured into the property editor, then check the joint.</source>
-   <translation type="unfinished" />
+   <translation>Jetzt den eigenen Hals und die Tasche angeben: im Baum Hals oder Tasche wählen, Gemessenes in den Eigenschaften-Editor schreiben, dann die Verbindung prüfen.</translation>
   </message>
   <message>
    <source>Nut to heel end</source>
@@ -4135,6 +4147,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>Pickup neck</source>
    <translation>Tonabnehmer am Hals</translation>
+  </message>
+  <message>
+   <source>Pickups</source>
+   <translation>Tonabnehmer</translation>
   </message>
   <message>
    <source>Pictures (*.png *.svg)</source>
@@ -4269,6 +4285,10 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Die Stirnwand rechtwinklig zum Boden fräsen, oder weniger Winkel oder Stirnspiel verwenden; {short} zu viel.</translation>
   </message>
   <message>
+   <source>Routed body</source>
+   <translation>Gefräster Korpus</translation>
+  </message>
+  <message>
    <source>Router bit</source>
    <translation>Fräser</translation>
   </message>
@@ -4282,7 +4302,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Say this after every new joint</source>
-   <translation type="unfinished" />
+   <translation>Nach jeder neuen Verbindung sagen</translation>
   </message>
   <message>
    <source>Scale length</source>
@@ -4303,6 +4323,14 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <message>
    <source>Seat</source>
    <translation>Sitz</translation>
+  </message>
+  <message>
+   <source>Seated cover plate</source>
+   <translation>Aufgesetztes Schlagbrett</translation>
+  </message>
+  <message>
+   <source>Seated neck</source>
+   <translation>Eingesetzter Hals</translation>
   </message>
   <message>
    <source>See which room is lacking under the overhang, at the sides or at the end; {short} must go.</source>
@@ -5058,11 +5086,11 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Through the &amp;year…</source>
-   <translation>&amp;Quer durch das Jahr…</translation>
+   <translation>Im Jahre&amp;slauf…</translation>
   </message>
   <message>
    <source>Through the year</source>
-   <translation>Durch das Jahr</translation>
+   <translation>Im Jahreslauf</translation>
   </message>
   <message>
    <source>Tightened screws pry a glued fretboard off; a neck of one piece rocks off.</source>
@@ -5302,7 +5330,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Write &amp;job file…</source>
-   <translation>Auftragsdatei &amp;schreiben…</translation>
+   <translation>Auftragsdatei e&amp;xportieren…</translation>
   </message>
   <message>
    <source>Write drawing, routing template, set-up sheet, report and model into one folder</source>
@@ -7917,12 +7945,12 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>Radius der Ecken zwischen Stirnwand und Seiten, den der Fräser lässt</translation>
   </message>
   <message>
-   <source>radius of the fretboard's top at its end</source>
-   <translation>Radius der Griffbrettoberseite an ihrem Ende</translation>
+   <source>radius of the fretboard's top at its end; 100000 mm for a flat one</source>
+   <translation>Radius der Griffbrettoberseite an ihrem Ende; 100000 mm für eine ebene</translation>
   </message>
   <message>
-   <source>radius of the fretboard's top at the nut</source>
-   <translation>Radius der Griffbrettoberseite am Sattel</translation>
+   <source>radius of the fretboard's top at the nut; 100000 mm for a flat one</source>
+   <translation>Radius der Griffbrettoberseite am Sattel; 100000 mm für eine ebene</translation>
   </message>
   <message>
    <source>radius of the heel's corners in plan</source>
@@ -10093,12 +10121,16 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
    <translation>{}: {} ist sowohl von {} als auch von {} angegeben; es aus einer Datei entfernen, oder im Auftrag selbst angeben.</translation>
   </message>
   <message>
-   <source>{}: {} lies outside {} to {}.</source>
-   <translation>{}: {} liegt außerhalb von {} bis {}.</translation>
+   <source>{}: {} lies above what is permitted; state {} to {}.</source>
+   <translation>{}: {} liegt über dem Erlaubten; {} bis {} angeben.</translation>
   </message>
   <message>
-   <source>{}: {} lies {} what is permitted; state {}.</source>
-   <translation>{}: {} liegt {} des Erlaubten; {} angeben.</translation>
+   <source>{}: {} lies below what is permitted; state {} to {}.</source>
+   <translation>{}: {} liegt unter dem Erlaubten; {} bis {} angeben.</translation>
+  </message>
+  <message>
+   <source>{}: {} lies outside {} to {}.</source>
+   <translation>{}: {} liegt außerhalb von {} bis {}.</translation>
   </message>
   <message>
    <source>{}: {} lines; write one for each of the twelve months.</source>
@@ -10336,7 +10368,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Through the &amp;year…</source>
-   <translation>&amp;Quer durch das Jahr…</translation>
+   <translation>Im Jahre&amp;slauf…</translation>
   </message>
  </context>
  <context>
@@ -10442,7 +10474,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <name>NeckFit_WriteJob</name>
   <message>
    <source>Write &amp;job file…</source>
-   <translation>Auftragsdatei &amp;schreiben…</translation>
+   <translation>Auftragsdatei e&amp;xportieren…</translation>
   </message>
   <message>
    <source>Write the joint and its options as a job file (TOML)</source>

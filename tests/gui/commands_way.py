@@ -22,7 +22,8 @@ from commands_hand import (
     type_in_editor,
     window,
 )
-from PySide import QtGui
+from fit_panel_hand import click, picture
+from PySide import QtCore, QtGui
 from whole_digest import differences, digest
 
 FOLDER = Path(os.environ["NECKFIT_ANSWER"]).parent
@@ -217,7 +218,14 @@ def compared(document):
     found = {"saved": table(dialog, "NeckFitValues"), "findings": table(dialog, "NeckFitChanges")}
     dialog.findChild(QtGui.QComboBox, "NeckFitOther").setCurrentIndex(2)
     pump(100)
+    found["before typing"] = [dialog.heads[0].text(), dialog.heads[1].text()]
+    found["tables before typing"] = table(dialog, "NeckFitValues") + table(
+        dialog, "NeckFitChanges")  # fmt: skip
     measured = dialog.findChild(QtGui.QTableWidget, "NeckFitMeasured")
+    found["measures"] = [
+        measured.item(r, 0).text() for r in range(measured.rowCount())
+        if not measured.isRowHidden(r)
+    ]  # fmt: skip
     rows = {measured.item(r, 0).text(): r for r in range(measured.rowCount())}
     measured.item(rows["pocket depth"], 2).setText("99 in")
     pump(100)
@@ -225,6 +233,7 @@ def compared(document):
     measured.item(rows["pocket depth"], 2).setText("17 mm")
     pump(100)
     found["measured"] = table(dialog, "NeckFitValues")
+    found["once typed"] = dialog.heads[1].text()
     found["depth stays"] = document.Pocket.Depth.Value
     found["documents"] = sorted(FreeCAD.listDocuments())
     dialog.close()
@@ -276,6 +285,28 @@ def preferences():
     push("NeckFit_New")
     fresh = FreeCAD.ActiveDocument
     found["new"] = [fresh.Pocket.Depth.Value, json.loads(json.dumps(str(fresh.Joint.Label)))]
+    found["next"] = what_next(fresh)
     kept.group().Clear()
     FreeCAD.closeDocument("Fresh")
     return found
+
+
+def what_next(document):
+    """The small window after a new joint, its button, and that it can be spared."""
+    said = next_windows()
+    selected = [s.Object.Name for s in FreeCADGui.Selection.getSelectionEx(document.Name)]
+    seen = {"said": [w.words.text() for w in said], "selected": selected}
+    picture("next")
+    click(said[0].again, QtCore.QPoint(8, said[0].again.height() // 2))
+    click(said[0].check)
+    pump(200)
+    seen["checked"] = document.getObject("Check") is not None
+    seen["closed"] = next_windows() == []
+    push("NeckFit_New")
+    seen["not again"] = next_windows() == []
+    return seen
+
+
+def next_windows():
+    found = window().findChildren(QtGui.QDialog, "NeckFitNextStep")
+    return [dialog for dialog in found if dialog.isVisible()]

@@ -6,9 +6,10 @@ from pathlib import Path
 
 import FreeCAD
 import FreeCADGui
-from commands_hand import action, make_ready, pump, window
+from commands_hand import action, make_ready, pump, push, window
+from fit_panel_hand import enter
 from language_hand import Place, in_editor, picture, switched, texts
-from PySide import QtCore
+from PySide import QtCore, QtGui
 
 
 def main():
@@ -21,7 +22,69 @@ def main():
     for name, place in places(joint):
         with place as widget:
             told[name] = switched(lambda widget=widget: texts(widget))
+    told["german"] = in_german()
     return told
+
+
+def in_german():
+    """A joint made, turned and written down by a designer who reads German."""
+    from freecad_neckfit.features.acts import write_job
+    from freecad_neckfit.gui import figures
+    from freecad_neckfit.gui.panels import fit
+
+    FreeCADGui.setLocale("German")
+    pump(400)
+    FreeCAD.newDocument("Deutsch")
+    push("NeckFit_New")
+    document = FreeCAD.ActiveDocument
+    for dialog in window().findChildren(QtGui.QDialog, "NeckFitNextStep"):
+        dialog.close()
+    seen = {"tree": [o.Label for o in document.Objects]}
+    (joint,) = [o for o in document.Objects if o.Name == "Joint"]
+    panel = fit.open_panel(joint)
+    pump(200)
+    box = panel.form.knobs["pocket.depth"].box
+    seen["field"] = box.text()
+    enter(box, "15,6")
+    seen["typed"] = box.text(), joint.Pocket.Depth.Value, panel.form.notice.text()
+    enter(box, "15.5")
+    seen["typed with a point"] = box.text(), joint.Pocket.Depth.Value
+    enter(box, "99,5")
+    seen["refused"] = panel.form.notice.text()
+    seen["rows"] = [row.text for row in panel.form.list.rows]
+    picture(window(), "fit_german")
+    panel.reject()
+    FreeCADGui.Control.closeDialog()
+    pump(200)
+    file = Path(os.environ["NECKFIT_ANSWER"]).with_name("deutsch.toml")
+    write_job(joint, str(file))
+    seen["job"] = file.read_text()
+    seen["figures"] = {
+        text: figures.local(text)
+        for text in (
+            "0.15 to 0.80 mm",
+            "+0.03/-0.07",
+            "<0.001 mm",
+            "100,000 Verbindungen gezogen",
+            "files/1.5/x",
+            "joint 1.5.toml",
+            '"15.5" ist 0.5 zu viel.',
+            "1.125 in",
+            "FreeCAD 0.20.2",
+            "0.72 in (23/32)",
+        )
+    }
+    seen["svg"] = figures.local_svg('<text x="1.5" style="a:0.5px">1.50 mm</text>')
+    FreeCAD.ParamGet("User parameter:BaseApp/Preferences/General").SetInt("UseLocaleFormatting", 2)
+    figures._mark.cache_clear()
+    seen["by FreeCAD's setting"] = figures.local("0.15 mm"), figures.plain("0,5")
+    FreeCAD.ParamGet("User parameter:BaseApp/Preferences/General").RemInt("UseLocaleFormatting")
+    figures._mark.cache_clear()
+    FreeCADGui.setLocale("English")
+    pump(400)
+    seen["in English"] = figures.local("0.15 mm"), figures.plain("0,5")
+    FreeCAD.closeDocument(document.Name)
+    return seen
 
 
 def compiled():

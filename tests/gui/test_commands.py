@@ -152,6 +152,11 @@ def test_two_states_are_compared_and_only_what_changed_is_listed(told):
     assert "end clearance" not in rows
     assert compared["measured"] == [["pocket depth", "15.88 mm", "17.00 mm"]]
     assert "99 in" in compared["refused"]
+    said, verdicts = compared["before typing"]
+    assert said.startswith("Nothing is measured yet")
+    assert verdicts == ""
+    assert compared["tables before typing"] == []
+    assert "measured: " in compared["once typed"]
     assert compared["depth stays"] == told["inches"]["5/8 in"]
     assert len(compared["documents"]) == 1
 
@@ -172,3 +177,22 @@ def test_preferences_are_kept_and_applied(told):
     assert seen["inch"].splitlines()[0].startswith("+ fits 0.0072 in")
     assert all(red == green == blue for red, green, blue in seen["colours"])
     assert seen["new"] == [16.0, "Joint"]
+
+
+def test_only_what_the_joint_has_is_asked_to_be_measured(told):
+    measures = told["compared"]["measures"]
+    assert "pocket corner radius" in measures
+    assert "pocket end radius" not in measures
+    assert "neck heel radius" not in measures
+    assert not any("dome" in name or "carve" in name for name in measures)
+
+
+def test_a_new_joint_says_what_comes_next(told):
+    seen = told["preferences"]["next"]
+    (sentence,) = seen["said"]
+    assert sentence.startswith("Now state your own neck and pocket")
+    assert sentence.endswith("then check the joint.")
+    assert seen["selected"] == ["Neck"]
+    assert seen["checked"]
+    assert seen["closed"]
+    assert seen["not again"]

@@ -11,12 +11,13 @@ from PySide import QtGui
 from ...features import revisions
 from ...job.parameters import ALL
 from ...job.quantity import Units
-from ...job.show import show_value
+from ...job.resolve import complete
 from ...job.words import name_of
 from ...run.compare import Difference, State, changed_findings, changed_values
 from ..annotations.notes import note_of
 from ..annotations.palette import look_of
 from ..ask import ask_file
+from ..figures import show_value
 from ..translate import tr
 from .compare_measured import MeasuredTable
 from .decide_dialog import DecideDialog, show, told
@@ -44,7 +45,9 @@ class CompareDialog(DecideDialog):
         self.measured.changed.connect(self.look_again)
 
     def look(self) -> None:
-        """Judge both states and list what differs."""
+        """Judge both states and list what differs, once there are two."""
+        if self._waits():
+            return
         before, after = self._states()
         values, findings = changed_values(before, after), changed_findings(before, after)
         self.heads[0].setText(tr("Values that differ: {}").format(len(values)))
@@ -58,6 +61,23 @@ class CompareDialog(DecideDialog):
         self._paint(findings)
         if not values and not findings:
             self.say(tr("Both states are the same."))
+
+    def _waits(self) -> bool:
+        """Whether there is nothing yet to compare with: then say what to do."""
+        chosen, ask = self.other.currentIndex(), ""
+        if chosen == MEASURED:
+            self.measured.tell(complete(self.stated()))
+            if not self.measured.values():
+                ask = tr("Nothing is measured yet: type what you measured into the last column.")
+        elif chosen == JOB_FILE and not self.file:
+            ask = tr("No job file is chosen yet: choose one below.")
+        if not ask:
+            return False
+        self.heads[0].setText(ask)
+        self.heads[1].clear()
+        for table in (self.values, self.findings):
+            table.setRowCount(0)
+        return True
 
     def retell(self) -> None:
         """Say both states anew; what was typed stays."""

@@ -10,8 +10,8 @@ from PySide import QtCore, QtGui
 from ...job.bounds import in_bounds
 from ...job.parameters import ALL
 from ...job.quantity import Kind, Units, read_value
-from ...job.show import entry_value, show_value
 from ...job.words import name_of
+from ..figures import entry_value, plain, show_value
 from ..translate import tr
 
 GROUPS = ("pocket", "neck", "body", "plate", "screws")
@@ -23,6 +23,29 @@ KEYS = tuple(
     if p.group == group and p.kind in (Kind.LENGTH, Kind.ANGLE) and not p.many
 )
 NAME, NOMINAL, TYPED = range(3)
+SEEN_WHERE: dict[str, tuple[str, tuple[str, ...]]] = {
+    "pocket.end_radius": ("pocket.end_shape", ("round",)),
+    "pocket.corner_radius": ("pocket.end_shape", ("square",)),
+    "neck.heel_radius": ("neck.heel_end", ("round",)),
+    "neck.heel_corner_radius": ("neck.heel_end", ("square",)),
+    "neck.glue_line": ("neck.make", ("glued",)),
+    **{f"neck.rod_{name}": ("neck.rod", ("headstock", "heel")) for name in (
+        "depth", "width", "end")},
+    **{f"neck.rod_{name}": ("neck.rod", ("heel",)) for name in (
+        "tool", "tool_height", "tool_length")},
+    **{f"body.{name}": ("body.outline", ("own",)) for name in (
+        "tail", "lower_width", "waist_width", "upper_width", "block_treble", "block_bass",
+        "cutaway_treble", "cutaway_bass")},
+    **{f"body.dome_{name}": ("body.top", ("domed",)) for name in ("radius", "centre")},
+    **{f"body.carve_{name}": ("body.top", ("carved",)) for name in (
+        "slope", "radius_along", "radius_across")},
+    **{f"body.top_{name}": ("body.top", ("sampled",)) for name in (
+        "step", "from_x", "from_y", "error")},
+    **{f"plate.{name}": ("plate.cover", ("surround", "treble side")) for name in (
+        "thickness", "clearance", "margin", "reach")},
+    "screws.insert_length": ("screws.fixing", ("insert",)),
+}  # fmt: skip
+"""Measures of something that not every joint has, and the choices with which it has it."""
 
 
 class MeasuredTable(QtGui.QTableWidget):
@@ -58,6 +81,13 @@ class MeasuredTable(QtGui.QTableWidget):
             if isinstance(value, float | int):
                 text = show_value(float(value), kind=ALL[key].kind, units=self._units)
             self._set(row, NOMINAL, text)
+            self.setRowHidden(row, not self._is_there(key, nominal))  # Qt's way
+
+    def _is_there(self, key: str, nominal: Mapping[str, Any]) -> bool:
+        """Whether the joint has what a measure tells of; what was typed is always shown."""
+        choice, wanted = SEEN_WHERE.get(key, ("", ()))
+        is_typed = bool(self.item(KEYS.index(key), TYPED).text().strip())
+        return is_typed or not choice or str(nominal.get(choice)) in wanted
 
     def take(self, values: Mapping[str, Any]) -> None:
         """Fill in values (inner units) as if typed; keys that have no row are left out."""
@@ -96,6 +126,6 @@ class MeasuredTable(QtGui.QTableWidget):
 
 def _read(key: str, text: str, units: Units) -> float:
     p = ALL[key]
-    value = read_value(text, kind=p.kind, bare=units, name=key)
+    value = read_value(plain(text), kind=p.kind, bare=units, name=key)
     in_bounds(p, value, raw=text, name=key, units=units)
     return float(value)  # type: ignore[arg-type] # these kinds are numbers

@@ -6,6 +6,8 @@ from typing import Any
 
 from PySide import QtCore, QtGui, QtSvg
 
+from ..figures import local_svg
+
 PRINTED = 3.0
 """Pixels a point when a picture is saved: 288 dots an inch."""
 
@@ -25,8 +27,8 @@ class PictureView(QtGui.QWidget):
 
     def show_svg(self, svg: str) -> None:
         """Show another picture."""
-        self.svg = svg
-        self._drawing = QtSvg.QSvgRenderer(QtCore.QByteArray(svg.encode("utf-8")))
+        self.svg = local_svg(svg)
+        self._drawing = QtSvg.QSvgRenderer(QtCore.QByteArray(self.svg.encode("utf-8")))
         self.update()
 
     def save(self, path: str) -> bool:

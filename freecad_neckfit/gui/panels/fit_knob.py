@@ -9,7 +9,7 @@ from PySide import QtCore, QtGui
 
 from ...job.parameters import ALL
 from ...job.quantity import Kind, Units
-from ...job.show import compact_length, show_value
+from ..figures import compact_length, show_value
 from ..translate import tr
 from .fit_measure_box import MeasureBox
 

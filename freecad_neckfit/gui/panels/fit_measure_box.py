@@ -10,7 +10,7 @@ from ...job.bounds import in_bounds
 from ...job.errors import BadInput
 from ...job.parameter import Parameter
 from ...job.quantity import Units, read_value
-from ...job.show import entry_value
+from ..figures import entry_value, plain
 
 
 class MeasureBox(QtGui.QAbstractSpinBox):
@@ -61,7 +61,7 @@ class MeasureBox(QtGui.QAbstractSpinBox):
         self.typed.emit(value)
 
     def _read(self, text: str) -> float:
-        value = read_value(text, kind=self._p.kind, bare=self._units, name=self._title)
+        value = read_value(plain(text), kind=self._p.kind, bare=self._units, name=self._title)
         in_bounds(self._p, value, raw=text, name=self._title, units=self._units)
         return float(value)  # type: ignore[arg-type] # a measured kind is a number
 

@@ -7,7 +7,7 @@ from ...job.errors import BadInput
 from ...job.joint import Limits
 from ...job.parameters import ALL
 from ...job.quantity import Units, read_limits, read_value
-from ...job.show import entry_value
+from ..figures import entry_value, plain
 from ..translate import tr
 
 BOTH = ("±", "+-", "+/-")
@@ -17,7 +17,7 @@ BOTH = ("±", "+-", "+/-")
 def typed_value(key: str, text: str, units: Units) -> float:
     """A dimension's value [inner unit] as typed. Raises BadInput in one sentence."""
     p, name = ALL[key], name_of(key)
-    value = read_value(text, kind=p.kind, bare=units, name=name)
+    value = read_value(plain(text), kind=p.kind, bare=units, name=name)
     in_bounds(p, value, raw=text, name=name, units=units)
     return float(value)  # type: ignore[arg-type] # a measured kind is a number
 
@@ -30,7 +30,7 @@ def typed_limits(key: str, text: str, before: Limits, *, is_plus: bool, units: U
     """
     p = ALL[key]
     name = tr("limits of {}").format(name_of(key))
-    text = text.strip().replace("\N{MINUS SIGN}", "-")
+    text = plain(text).strip().replace("\N{MINUS SIGN}", "-")
     if text.startswith(BOTH):
         found = read_limits(text, kind=p.kind, bare=units, name=name)
     else:

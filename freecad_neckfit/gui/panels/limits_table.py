@@ -11,6 +11,7 @@ from PySide import QtCore, QtGui
 from ...job.joint import Limits
 from ...job.parameters import ALL, SPREADS
 from ...job.quantity import Units
+from ..figures import local
 from ..translate import tr
 from .limits_cells import name_of, shown_deviation, shown_value
 
@@ -154,4 +155,4 @@ class LimitsTable(QtGui.QTableWidget):
 
 
 def _percent(share: float | None) -> str:
-    return "" if share is None or share < 5e-4 else f"{share * 100:.1f} %"
+    return "" if share is None or share < 5e-4 else local(f"{share * 100:.1f} %")

@@ -21,6 +21,7 @@ from ...features.assemblies import job_of, outline_of
 from ...job.parameters import ALL
 from ...job.resolve import complete
 from ...run.prove import prover
+from ..figures import local_lines
 from ..sentences import say
 from ..translate import tr
 from .decide_apply import keep_as_option, take_over
@@ -127,7 +128,7 @@ class MendDialog(DecideDialog):
             return
         lines = conflict_lines(self.conflicts, self.units)
         free = tr("Other depths or angles do meet every demand together.")
-        self.conflict.setText("\n".join([say(self.reason), "", *(lines or [free])]))
+        self.conflict.setText(local_lines([say(self.reason), "", *(lines or [free])]))
 
     def _list(self) -> None:
         """Each change with what it costs elsewhere below it."""
@@ -136,7 +137,7 @@ class MendDialog(DecideDialog):
             costs = [cost_line(c, self.units) for c in told_of]
             costs = costs or [tr("It costs nothing elsewhere.")]
             item = QtGui.QListWidgetItem(
-                "\n".join([headline(remedy, self.units), *(f"      {c}" for c in costs)])
+                local_lines([headline(remedy, self.units), *(f"      {c}" for c in costs)])
             )
             self.list.addItem(item)
         if self.remedies:

@@ -12,9 +12,9 @@ from ...features.neck_import import not_shown
 from ...job.parameters import ALL
 from ...job.quantity import Kind, Units
 from ...job.resolve import complete
-from ...job.show import compact_length, show_value
 from ...run.neck_judged import NeckRead
 from ...solids.recognise.neck import PICKABLE, Confidence, PickWanted, Recognised
+from ..figures import compact_length, show_value
 from ..sentences import say
 from ..translate import tr
 from .neck_names import ITEM_OF, groups, item_names, name_of

@@ -18,6 +18,7 @@ from ...run.neck_judged import NeckRead
 from ...solids.read import Part3D
 from ...solids.recognise.neck import PickWanted
 from ...solids.recognise.neck.rough import top_around
+from ..figures import plain
 from ..views.check import units_of
 from .neck_names import BINDING, SIDES, TOP, UNDER, name_of
 from .neck_rows import Answers, Row, open_questions, rows_of, rows_of_wanted
@@ -111,7 +112,7 @@ class NeckSession:
     def type(self, key: str, text: str) -> None:
         """A typed value answers the questions about a key. Raises BadInput for what is none."""
         p, name = ALL[key], name_of(key)
-        value = read_value(text, kind=p.kind, bare=self.units, name=name)
+        value = read_value(plain(text), kind=p.kind, bare=self.units, name=name)
         in_bounds(p, value, raw=text, name=name, units=self.units)
         self.accepted.pop(key, None)
         self.typed[key] = value

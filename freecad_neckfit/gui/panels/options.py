@@ -10,6 +10,7 @@ from PySide import QtGui
 from ...decide.options import Comparison, columns, compare
 from ...decide.options_write import as_csv, as_html
 from ...job.store import write_beside
+from ..figures import local_svg
 from ..translate import tr
 from .decide_dialog import DecideDialog, show, told
 from .decide_wait import waiting
@@ -33,7 +34,7 @@ class OptionsDialog(DecideDialog):
         with waiting(self, tr("Judging the options")) as progress:
             found = columns(joints, progress=progress)
         self.table = compare(found, units=self.units)
-        self.page.setHtml(as_html(self.table, title=self.label))
+        self.page.setHtml(local_svg(as_html(self.table, title=self.label)))
         if not job.options:
             self.say(
                 tr(

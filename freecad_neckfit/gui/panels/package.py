@@ -17,13 +17,13 @@ from ...features.staleness import is_stale
 from ...job.errors import BadInput
 from ...job.quantity import Kind, Units, read_length
 from ...job.resolve import complete
-from ...job.show import entry_value
 from ...run.chain import Verdict
 from ...sheets.cutter import Cutter, chosen, largest_bit
 from ...sheets.package import CONTENTS
 from ...solids.build.pocket import pocket_plan
 from .. import preferences
 from ..commands.macro import call
+from ..figures import entry_value, plain
 from ..report import tell
 from ..translate import tr
 from .decide_dialog import DecideDialog, show, told
@@ -149,7 +149,9 @@ class PackageDialog(DecideDialog):
             return None
         if text in self._exact:
             return self._exact[text]  # not typed anew, so not rounded
-        return float(read_length(text, bare=self._shown_in, name=str(field.accessibleName())))
+        return float(
+            read_length(plain(text), bare=self._shown_in, name=str(field.accessibleName()))
+        )
 
     @told
     def _change_units(self) -> None:

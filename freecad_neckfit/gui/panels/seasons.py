@@ -12,6 +12,7 @@ from ...decide.pictures.year import draw_year
 from ...decide.year import Year, find_year
 from ...decide.year_text import year_lines
 from ...job.resolve import complete
+from ..figures import local_lines
 from ..translate import tr
 from .decide_dialog import DecideDialog, show, told
 from .decide_picture import PictureView
@@ -62,7 +63,8 @@ class SeasonsDialog(DecideDialog):
         cut = float(self.shop.moisture[month]) if self.shop and is_cut_there else None
         self.year = find_year(stated, owner, cut=cut)
         self.picture.show_svg(draw_year(self.year, name=self.label, units=self.units))
-        self.words.setPlainText("\n".join(year_lines(self.year, name=self.label, units=self.units)))
+        lines = year_lines(self.year, name=self.label, units=self.units)
+        self.words.setPlainText(local_lines(lines))
 
     @told
     def _owner(self) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 from PySide import QtCore, QtGui
@@ -13,7 +14,7 @@ from ...job.errors import BadInput
 from ...job.parameters import ALL
 from ...job.quantity import Kind, Units, read_value
 from ...job.resolve import complete
-from ...job.show import entry_value
+from ..figures import decimal_mark, entry_value, plain
 from ..sentences import say
 from ..translate import tr
 from .fit_measure_box import MeasureBox
@@ -90,9 +91,9 @@ class ShopSteps(QtGui.QDialog):
         if self.stops.text() == _joined(before, self._units):
             return _plain(before)  # type: ignore[no-any-return] # not typed anew, so not rounded
         p, found = ALL["shop.stops"], []
-        for number, text in enumerate(filter(None, self.stops.text().split(",")), start=1):
+        for number, text in enumerate(filter(None, _parted(self.stops.text())), start=1):
             name = tr("router's stop {}").format(number)
-            value = read_value(text.strip(), kind=p.kind, bare=self._units, name=name)
+            value = read_value(plain(text).strip(), kind=p.kind, bare=self._units, name=name)
             in_bounds(p, value, raw=text.strip(), name=name, units=self._units)
             found.append(float(value))  # type: ignore[arg-type] # a length is a number
         return sorted(found) or None
@@ -110,7 +111,13 @@ def _plain(value: Any) -> Any:
     return value.tolist() if hasattr(value, "tolist") else value
 
 
+def _parted(stops: str) -> list[str]:
+    """Several lengths: a semicolon parts them, and a comma that is no decimal one."""
+    return re.split("[;,]" if decimal_mark() == "." else r";|,\s+", stops)
+
+
 def _joined(stops: Any, units: Units) -> str:
     if stops is None:
         return ""
-    return ", ".join(entry_value(float(s), kind=Kind.LENGTH, units=units) for s in stops)
+    between = ", " if decimal_mark() == "." else "; "
+    return between.join(entry_value(float(s), kind=Kind.LENGTH, units=units) for s in stops)

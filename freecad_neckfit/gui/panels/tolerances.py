@@ -17,6 +17,7 @@ from ...job.joint import Job
 from ...job.parameters import ALL
 from ...job.parameters.shop import GENERAL, SPREADS
 from ...job.standards import general_angle_tolerance, general_tolerance
+from ..figures import local_lines, whole_number
 from ..translate import tr
 from .decide_apply import keep, keep_tolerance, take_over
 from .decide_dialog import DecideDialog, show, told
@@ -39,7 +40,7 @@ class TolerancesDialog(DecideDialog):
         self.found: Study | None = None
         self.draws, self.shape, self.general = (QtGui.QComboBox() for _ in range(3))
         for count in DRAWS:
-            self.draws.addItem(f"{count:,}", count)
+            self.draws.addItem(whole_number(count), count)
         for word in SPREADS:
             self.shape.addItem(tr(word), word)
         for word in GENERAL:
@@ -125,6 +126,8 @@ class TolerancesDialog(DecideDialog):
 
     def retell(self) -> None:
         """Say anew what was found."""
+        for at in range(self.draws.count()):
+            self.draws.setItemText(at, whole_number(self.draws.itemData(at)))
         self.words.setToolTip("\n".join(tr(line) for line in EXPLAINED))
         self._fill(self.job().base)
         if self.found is None:
@@ -140,7 +143,7 @@ class TolerancesDialog(DecideDialog):
             self.label, found.linear, found.simulation, found.steps, found.alone,
             wish=self.wished / 100, units=self.units,
         )  # fmt: skip
-        self.words.setPlainText("\n".join(lines))
+        self.words.setPlainText(local_lines(lines))
 
     def _fill(self, base: Job) -> None:
         stated = {*base.stated_tolerances, *base.spreads}

@@ -14,7 +14,7 @@ from ...decide.shop import Steps
 from ...decide.window import Window, find_window
 from ...decide.window_text import window_lines
 from ...job.resolve import complete
-from ...job.show import compact_length, show_value
+from ..figures import compact_length, local_lines, show_value
 from ..translate import tr
 from .decide_apply import keep_as_option, take_over
 from .decide_dialog import DecideDialog, show, told
@@ -99,7 +99,7 @@ class WindowDialog(DecideDialog):
             made.setEnabled(self.tried is not None)
         lines = window_lines(window, name=self.label, units=self.units, steps=self.steps)
         lines += conflict_lines(self.conflicts, self.units)
-        self.words.setPlainText("\n".join(self._tried_lines() or lines))
+        self.words.setPlainText(local_lines(self._tried_lines() or lines))
 
     def _tried_lines(self) -> list[str]:
         if self.tried is None or self.window_found is None:

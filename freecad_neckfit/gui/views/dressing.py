@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from ...features.roles import role_of
+from ..translate import tr
 
 COLOURS = {
     "RoutedBody": (0.72, 0.50, 0.30),
@@ -18,8 +19,30 @@ COLOURS = {
 """Of the shown parts, by the name that they are made with: light wood, metal, dark coils."""
 
 
+def titles() -> dict[str, str]:
+    """What a joint's objects are called when they are made, in the designer's language."""
+    return {
+        "Body": tr("Body"),
+        "Pocket": tr("Pocket"),
+        "Neck": tr("Neck"),
+        "Cover plate": tr("Cover plate"),
+        "Hardware": tr("Hardware"),
+        "Routed body": tr("Routed body"),
+        "Seated neck": tr("Seated neck"),
+        "Seated cover plate": tr("Seated cover plate"),
+        "Shim": tr("Shim"),
+        "Bridge": tr("Bridge"),
+        "Pickups": tr("Pickups"),
+        "Screws": tr("Screws"),
+        "Check": tr("Check"),
+    }
+
+
 def dress(obj: Any) -> None:
-    """Give a new object its view provider; the check shows its findings."""
+    """Name a new object in the tree and give it its view provider; a check shows its findings."""
+    title = titles().get(str(obj.Label).rstrip("0123456789"), "")
+    if title and title not in str(obj.Label):
+        obj.Label = title
     if role_of(obj) == "check":
         # Only now: a document without a check needs no graphics library.
         from .check import CheckView

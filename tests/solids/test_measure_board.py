@@ -268,6 +268,31 @@ MENDED = {
     "corners that a pickup's opening cuts off": ("corner_gap", "overhang.corner_gap", NEAR | {
         "pocket.end_shape": "round", "pocket.end_radius": 62.7, "pickup_neck.length": 57.0,
         "plate.cover": "surround", "body.top": "domed"}),
+    "a round end before a round wall's fillet": ("floor_lift", "seat.fillet", {
+        "pocket.end_shape": "round", "pocket.end_radius": 62.7, "neck.heel_end": "round",
+        "neck.heel_radius": 60.0, "pocket.floor_fillet": 1.2, "seat.end_gap": 0.02}),
+    "round corners before a round wall's fillet": ("floor_lift", "seat.fillet", {
+        "pocket.end_shape": "round", "pocket.end_radius": 34.5, "neck.heel_corner_radius": 6.0,
+        "pocket.floor_fillet": 1.2, "seat.end_gap": 0.01}),
+    "a heel that nears a leaning wall when lifted": ("floor_lift", "seat.fillet", {
+        "pocket.wall": "floor", "pocket.angle": 3.3, "pocket.floor_fillet": 1.0,
+        "seat.end_gap": 0.2, "pocket.width_end": 59.0, "pocket.width_mouth": 58.5,
+        "neck.heel_corner_radius": 8.0, "pocket.corner_radius": 0.5}),
+    "a fillet whose foot is a point round a corner": ("floor_lift", "seat.fillet", {
+        "pocket.wall": "floor", "pocket.angle": 3.3, "pocket.floor_fillet": 1.0,
+        "pocket.width_end": 59.0, "pocket.width_mouth": 58.5, "seat.end_gap": 0.2,
+        "neck.heel_corner_radius": 8.0, "pocket.corner_radius": 1.0}),
+    "a chamfered heel wider than its pocket": ("floor_lift", "seat.fillet", {
+        "neck.heel_width_mouth": 59.0, "neck.heel_edge": 0.5, "pocket.floor_fillet": 0.4}),
+    "a wedge's foot that leans from a round wall": ("floor_lift", "seat.fillet", {
+        "pocket.end_shape": "round", "pocket.end_radius": 62.7, "neck.heel_end": "round",
+        "neck.heel_radius": 40.0, "pocket.wall": "floor", "pocket.floor_fillet": 0.94,
+        "seat.end_gap": 0.3, "shim.make": "wedge", "shim.wall": 1.1, "shim.mouth": 3.5,
+        "pocket.width_end": 58.0, "pocket.width_mouth": 57.5}),
+    "a heel held off by less than what bears": ("contact_share", "seat.contact", {
+        "pocket.floor_fillet": 1.0, "neck.heel_edge": 0.7, "pocket.width_end": 56.4,
+        "pocket.width_mouth": 56.4, "neck.heel_width_mouth": 56.0, "seat.end_gap": 0.21,
+        "pocket.corner_radius": 0.5}),
 }  # fmt: skip
 
 

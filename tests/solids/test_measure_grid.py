@@ -48,6 +48,16 @@ def test_a_face_that_is_not_bounded_by_four_edges_gets_no_grid():
     assert any(len(f.Edges) != 4 for f in face)
 
 
+def test_a_fillet_one_edge_of_which_is_a_point_gets_no_grid():
+    values = complete({"pocket.corner_radius": 0.8, "pocket.floor_fillet": 0.8,
+                       "pocket.angle": 2.0})  # fmt: skip
+    context = Context(build(values, parts=("body", "heel")).parts, values)
+    faces = [context.faces("body")[i] for i in context.body_faces.fillets]
+    pointed = [f for f in faces if any(e.Degenerated for e in f.Edges)]
+    assert len(pointed) == 2
+    assert all(grid_of(f) is None for f in pointed)
+
+
 def test_the_nearest_part_of_a_section_is_that_of_all_triangles():
     rng = np.random.default_rng(4)
     points = rng.uniform(-20, 20, (300, 1, 3)) + rng.normal(0, 3, (300, 3, 3))

@@ -51,9 +51,9 @@ def grid_of(face: Any) -> FloatArray | None:
 def _border(face: Any) -> list[FloatArray] | None:
     """The four edges as (ON_EDGE + 1, 2) parameters of the surface, each from the last one's end.
 
-    None where there are not four.
+    None where there are not four, or one has shrunk to a point: the kernel cannot follow it.
     """
-    if len(face.Wires) != 1 or len(face.Edges) != 4:
+    if len(face.Wires) != 1 or len(face.Edges) != 4 or any(e.Degenerated for e in face.Edges):
         return None
     edges = [
         np.array([(p.x, p.y, p.z) for p in e.discretize(Number=ON_EDGE + 1)])

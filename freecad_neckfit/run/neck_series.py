@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import partial
 from typing import Any
 
 import numpy as np
@@ -112,11 +113,11 @@ def _followed(check: Check, case: Case, finding: Finding, count: int) -> Told:
 
 
 def _carried(result: Result, seats: Seat, where: FloatArray) -> dict[str, Told]:
-    from ..solids.measure import Context
+    from ..solids.measure import context_of
     from ..solids.measure.carried import CARRIED, Carrier
 
     assembly = result.assembly
-    carrier = Carrier(Context(assembly.parts, result.values, missing=assembly.missing))
+    carrier = Carrier(context_of(assembly, result.values))
     back = np.linalg.inv(assembly.neck_frame)
     each = list(_each(seats, len(where)))
 
@@ -124,11 +125,20 @@ def _carried(result: Result, seats: Seat, where: FloatArray) -> dict[str, Told]:
         found = carrier.at(each[i].matrix() @ back)
         return np.array([_number(found[key]) for key in CARRIED])
 
-    rows = between(at, where).T
+    tilt = np.array([seat.tilt for seat in each], dtype=float)
+    rows = np.empty((len(where), len(CARRIED)))
+    for side in (tilt < 0, tilt >= 0):  # what leans the other way is nearest at its other end
+        numbers = np.flatnonzero(side)
+        if len(numbers):
+            rows[side] = between(partial(_numbered, at, numbers), where[side])
     return {
         key: (np.where(np.isinf(row), np.nan, row), np.isinf(row))
-        for key, row in zip(CARRIED, rows, strict=True)
+        for key, row in zip(CARRIED, rows.T, strict=True)
     }
+
+
+def _numbered(at: Callable[[int], FloatArray], numbers: NDArray[np.int64], i: int) -> FloatArray:
+    return at(int(numbers[i]))
 
 
 def _number(measured: Any) -> float:

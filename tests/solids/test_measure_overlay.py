@@ -10,7 +10,7 @@ from freecad_neckfit.solids.measure import columns  # noqa: E402
 from freecad_neckfit.solids.measure.columns import highest  # noqa: E402
 from freecad_neckfit.solids.measure.context import Context  # noqa: E402
 from freecad_neckfit.solids.measure.facets import Facets  # noqa: E402
-from freecad_neckfit.solids.measure.overlay import overlay, seen  # noqa: E402
+from freecad_neckfit.solids.measure.overlay import nearest, overlay, seen  # noqa: E402
 from freecad_neckfit.solids.measure.surfaces import height_on  # noqa: E402
 
 pytestmark = pytest.mark.freecad
@@ -173,3 +173,37 @@ def test_a_surface_is_carried_on_beyond_its_face():
     height = height_on(face, np.array([[0.0, 0.0], [30.0, 40.0]]))
     assert height[0] == pytest.approx(0.0, abs=1e-9)
     assert height[1] == pytest.approx(np.sqrt(1000**2 - 50**2) - 1000, abs=1e-9)
+
+
+@pytest.mark.parametrize("seed", range(6))
+def test_the_nearest_pairs_are_those_that_all_pairs_tell(seed):
+    """Whatever is left out lies farther, and no sliver decides."""
+    rng = np.random.default_rng(seed)
+    upper, lower = (
+        facets_at(rng.uniform(-20, 20, (60, 1, 3)) * (1, 1, 0.1) + rng.normal(0, 6, (60, 3, 3))
+                  * (1, 1, 0.2) + (0, 0, z))
+        for z in (3.0, 0.0)
+    )  # fmt: skip
+    whole = overlay(upper, lower)
+    whole = whole.only(whole.thickness > 1e-6)
+    some = nearest(upper, lower, within=0.01, thicker=1e-6)
+    assert some.farthest_least()[0] == pytest.approx(whole.farthest_least()[0], abs=1e-12)
+    assert some.farthest_least()[1] == pytest.approx(whole.farthest_least()[1], abs=1e-9)
+    near = whole.only(whole.gap.min(axis=1) < whole.gap.min() + 0.01)
+    kept = some.only(some.gap.min(axis=1) < some.gap.min() + 0.01)
+    assert kept.upper.tolist() == near.upper.tolist()
+    assert kept.lower.tolist() == near.lower.tolist()
+    assert len(some.upper) < len(whole.upper)
+
+
+def test_of_nothing_nothing_is_nearest():
+    far = facets_at(np.array([[[100.0, 0, 0], [110, 0, 0], [100, 10, 0]]]))
+    here = facets_at(np.array([[[0.0, 0, 0], [10, 0, 0], [0, 10, 0]]]))
+    for one, other in ((far, here), (here, far), (far.where(far.face > 0), here)):
+        assert nearest(one, other, within=0.01, thicker=1e-6).farthest_least() is None
+
+
+def facets_at(points):
+    across = np.cross(points[:, 1] - points[:, 0], points[:, 2] - points[:, 0])
+    normal = across / np.linalg.norm(across, axis=1)[:, None]
+    return Facets(points, normal, np.zeros(len(points), dtype=np.int64))

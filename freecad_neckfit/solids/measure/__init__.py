@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import weakref
 from collections.abc import Callable, Iterable, Mapping
 from functools import partial
 from typing import Any
@@ -80,9 +81,36 @@ def measure_all(
     What the kernel cannot answer becomes a ``Measured`` that is not known, with the reason; it is
     never a pass. Errors in the program itself propagate. Raises KeyError for an unknown key.
     """
-    context = Context(assembly.parts, values, missing=getattr(assembly, "missing", None))
+    context = _context(assembly, values)
+    _remember(assembly, context)
     wanted = KEYS if keys is None else {key: KEYS[key] for key in keys}
     return {key: measured(measure, context) for key, measure in wanted.items()}
+
+
+_last: list[tuple[weakref.ref[Any], Context]] = []
+"""The assembly measured last, for as long as it lives, with what was worked out about its parts."""
+
+
+def context_of(assembly: Any, values: Mapping[str, Any]) -> Context:
+    """What was worked out when these parts were measured, if they were the last; else anew."""
+    for known, context in _last:
+        if known() is assembly and context.values is values:
+            return context
+    return _context(assembly, values)
+
+
+def _context(assembly: Any, values: Mapping[str, Any]) -> Context:
+    return Context(assembly.parts, values, missing=getattr(assembly, "missing", None))
+
+
+def _remember(assembly: Any, context: Context) -> None:
+    _last.clear()
+    if hasattr(type(assembly), "__weakref__"):  # a plain namespace that holds parts has none
+        _last.append((weakref.ref(assembly, _forgotten), context))
+
+
+def _forgotten(gone: weakref.ref[Any]) -> None:
+    _last[:] = [known for known in _last if known[0] is not gone]
 
 
 def measured(measure: Measure, context: Context) -> Measured:
@@ -93,4 +121,13 @@ def measured(measure: Measure, context: Context) -> Measured:
         return Measured.unknown(str(error) or type(error).__name__)
 
 
-__all__ = ["KERNEL_FAILURES", "KEYS", "Context", "GapMap", "Measured", "gap_map", "measure_all"]
+__all__ = [
+    "KERNEL_FAILURES",
+    "KEYS",
+    "Context",
+    "GapMap",
+    "Measured",
+    "context_of",
+    "gap_map",
+    "measure_all",
+]

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -22,6 +23,10 @@ SAME = 1e-9
 """Distances and places that differ by less than this [mm] are one."""
 CHUNK = 200_000
 """Pairs of triangles looked at in one go."""
+FIRST = 64
+"""So many of the pairs that may be nearest are looked at first: all that is farther is left out."""
+STEEP = 1e6
+"""A triangle whose plane rises more [mm per mm] stands upright."""
 
 
 @dataclass(frozen=True)
@@ -104,8 +109,8 @@ class Overlay:
         length = np.hypot(*_xy(high - low))
         return np.asarray(self.area / np.maximum(length, 1e-300))
 
-    def only(self, mask: NDArray[np.bool_]) -> Overlay:
-        """The pairs where ``mask`` is true."""
+    def only(self, mask: NDArray[Any]) -> Overlay:
+        """The pairs where ``mask`` is true, or at these indices."""
         return Overlay(self.axis, self.upper[mask], self.lower[mask], self.plan[mask],
                        self.high[mask], self.low[mask], self.valid[mask])  # fmt: skip
 
@@ -122,7 +127,13 @@ def overlay(upper: Facets, lower: Facets, *, axis: int = 2) -> Overlay:
     negative where ``upper`` lies below ``lower``.
     """
     a, b = (f.points[:, :, list(order(axis))] for f in (upper, lower))
-    first, second = _near(a, b)
+    return _laid(a, b, *_near(a, b), axis=axis)
+
+
+def _laid(
+    a: FloatArray, b: FloatArray, first: NDArray[np.int64], second: NDArray[np.int64], *, axis: int
+) -> Overlay:
+    """Pairs of triangles laid over each other; those that share nothing are left out."""
     parts = [
         _corners(a[first[s : s + CHUNK]], b[second[s : s + CHUNK]])
         for s in range(0, max(len(first), 1), CHUNK)
@@ -132,7 +143,90 @@ def overlay(upper: Facets, lower: Facets, *, axis: int = 2) -> Overlay:
     return found.only(valid.any(axis=1))
 
 
+def nearest(upper: Facets, lower: Facets, *, within: float, thicker: float) -> Overlay:
+    """As ``overlay`` along Z, but only what is needed to know where the distance is least.
+
+    That is every pair whose common part is thicker than ``thicker`` [mm] and that comes within
+    ``within`` [mm] of the least distance of them, and some farther ones. Pairs are laid over each
+    other from the nearest on, by how near they may come at most.
+    """
+    a, b = (f.points[:, :, list(order(2))] for f in (upper, lower))
+    first, second = _bounds_meet(a, b)
+    bound = _least_between(a, b, first, second)
+    likely = np.zeros(len(bound), dtype=bool)
+    likely[np.argsort(bound, kind="stable")[:FIRST]] = True
+    some = _laid(a, b, *_meeting(a, b, first[likely], second[likely]), axis=2)
+    best = float(_thick(some, within, thicker).gap.min(initial=np.inf))
+    more = ~likely & (bound <= best + within)
+    rest = _laid(a, b, *_meeting(a, b, first[more], second[more]), axis=2)
+    return _thick(_together(some, rest), within, thicker)
+
+
+def _thick(laid: Overlay, within: float, thicker: float) -> Overlay:
+    """The pairs thick enough that come within ``within`` of their least distance, and some more.
+
+    Thickness costs as much as all else: it is asked for among the nearest first.
+    """
+    least = laid.gap.min(axis=1)
+    most = float(least.min(initial=np.inf)) + within
+    while True:
+        near = laid.only(least <= most)
+        near = near.only(near.thickness > thicker)
+        enough = float(near.gap.min(initial=np.inf)) + within
+        if enough <= most or most >= least.max(initial=-np.inf):
+            return near
+        most = min(enough, most + 10 * (most - float(least.min())))
+
+
+def _least_between(
+    a: FloatArray, b: FloatArray, first: NDArray[np.int64], second: NDArray[np.int64]
+) -> FloatArray:
+    """(p,) least distance [mm] that pairs of triangles can have where their bounds overlap."""
+    levels = [t[:, :, 2] for t in (a, b)]
+    by_level = levels[0].min(axis=1)[first] - levels[1].max(axis=1)[second]
+    slopes = [_slopes(t) for t in (a, b)]
+    low = np.maximum(a[:, :, :2].min(axis=1)[first], b[:, :, :2].min(axis=1)[second])
+    high = np.minimum(a[:, :, :2].max(axis=1)[first], b[:, :, :2].max(axis=1)[second])
+    middle, half = (low + high) / 2, np.abs(high - low) / 2
+    slope_a, slope_b = slopes[0][first], slopes[1][second]
+    with np.errstate(invalid="ignore"):
+        there = a[first, 0, 2] + ((middle - a[first, 0, :2]) * slope_a).sum(axis=1)
+        there -= b[second, 0, 2] + ((middle - b[second, 0, :2]) * slope_b).sum(axis=1)
+        by_slope = there - (np.abs(slope_a - slope_b) * half).sum(axis=1)
+    return np.asarray(np.fmax(by_level, by_slope)) - INSIDE
+
+
+def _slopes(t: FloatArray) -> FloatArray:
+    """(n, 2) rise of the planes of triangles (n, 3, 3) along x and y; NaN of upright ones."""
+    ab, ac = t[:, 1] - t[:, 0], t[:, 2] - t[:, 0]
+    with np.errstate(divide="ignore", invalid="ignore"):
+        twice = _det(ab, ac)
+        x = (ab[:, 2] * ac[:, 1] - ac[:, 2] * ab[:, 1]) / twice
+        y = (ac[:, 2] * ab[:, 0] - ab[:, 2] * ac[:, 0]) / twice
+    return np.where(np.abs(np.stack([x, y], axis=1)) < STEEP, np.stack([x, y], axis=1), np.nan)
+
+
+def _together(one: Overlay, other: Overlay) -> Overlay:
+    """All pairs of both, in the order in which ``overlay`` has them."""
+    fields = ("upper", "lower", "plan", "high", "low", "valid")
+    both = [np.concatenate([getattr(o, name) for o in (one, other)]) for name in fields]
+    return Overlay(one.axis, *both).only(np.lexsort((both[1], both[0])))
+
+
 def _near(a: FloatArray, b: FloatArray) -> tuple[NDArray[np.int64], NDArray[np.int64]]:
+    """Pairs of triangles that may meet in the plane of view."""
+    return _meeting(a, b, *_bounds_meet(a, b))
+
+
+def _meeting(
+    a: FloatArray, b: FloatArray, i: NDArray[np.int64], j: NDArray[np.int64]
+) -> tuple[NDArray[np.int64], NDArray[np.int64]]:
+    """Of pairs those of which neither lies wholly beyond an edge of the other."""
+    meet = ~(_beside(a[i], b[j]) | _beside(b[j], a[i]))
+    return i[meet], j[meet]
+
+
+def _bounds_meet(a: FloatArray, b: FloatArray) -> tuple[NDArray[np.int64], NDArray[np.int64]]:
     """Pairs of triangles whose bounds overlap in the plane of view."""
     firsts, seconds = [np.zeros(0, np.int64)], [np.zeros(0, np.int64)]
     low_b, high_b = b[:, :, :2].min(axis=1), b[:, :, :2].max(axis=1)
@@ -142,8 +236,6 @@ def _near(a: FloatArray, b: FloatArray) -> tuple[NDArray[np.int64], NDArray[np.i
         low, high = part.min(axis=1)[:, None], part.max(axis=1)[:, None]
         hit = np.all((low <= high_b + INSIDE) & (high >= low_b - INSIDE), axis=2)
         i, j = np.nonzero(hit)
-        meet = ~(_beside(part[i], b[j]) | _beside(b[j], part[i]))
-        i, j = i[meet], j[meet]
         firsts.append(i + start)
         seconds.append(j)
     return np.concatenate(firsts), np.concatenate(seconds)

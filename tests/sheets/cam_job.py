@@ -68,6 +68,7 @@ def main(path, name, way, angle):
     return {
         "version": FreeCAD.Version()[:2],
         "lowest": min(z, default=None),
+        "lowest at the wall": min((e[2] for _, e in moves if e[0] > -10), default=None),
         "moves": len(moves),
         "ways": moves if way == "steps" else [],
         "x": [min(x, default=None), max(x, default=None)],

@@ -106,7 +106,7 @@ def _band(sheet: Sheet, frame: Frame, curve: Curve) -> None:
         if limit is not None:
             _, y = frame.place(0.0, limit)
             sheet.line([(left, y), (right, y)], colour=INK, width=1.0, dash="6 3")
-            places = 3 if curve.unit == Units.INCH.value else 2
+            places = 4 if curve.unit == Units.INCH.value else 2
             sheet.words((right + 8, y + 4), f"{word} {limit:.{places}f}", size=LEAST_SIZE)
 
 

@@ -172,6 +172,7 @@ def test_a_round_of_joints_goes_through_without_care(name, tmp_path):
     write_package(joint, tmp_path / "p", wish=Wish())
     said = (tmp_path / "p" / CONTENTS).read_text()
     assert ("tilted by 2.40 degrees" in said) == (name == "angled")
+    assert ("deepest edge" in said) == (name == "angled")
     assert f"units     {'mm' if units is Units.MM else 'inch'}" in said
     step = Part.read(str(tmp_path / "p" / "model.step"))
     built = sum(volumes(shop_parts(joint)).values())

@@ -208,8 +208,8 @@ def _tilt(joint: Joint) -> list[str]:
     return [
         (
             f"The pocket's floor is tilted by {angle:.2f} degrees: on a machine of three axes put "
-            "the body on a wedge that levels it (turn the CAM job's models about Y likewise), or cut "
-            "it in fine steps (3D pocket)."
+            "the body on a wedge that levels it (turn the CAM job's models about Y likewise), or "
+            "cut it in fine steps (3D pocket)."
         ),
         "A pocket operation that is not 3D would cut all of it as deep as its deepest edge.",
         "",

@@ -69,12 +69,12 @@ def overhang_room(case: Case) -> Spot:
     found = _along(case, past, start=0.0, line=CENTRE, plate=0.0)
     if not case.plate_there:
         return found
+    if case.plate_under_overhang:
+        thickness, clearance = case["plate.thickness"], case["plate.clearance"]
+        over_end = _along(case, past, start=clearance, line=CENTRE, plate=thickness)
+        found = lesser(found, over_end)
     corners = past._replace(low=np.maximum(past.low, 0.0))
-    found = lesser(found, _over_plate(case, corners))
-    if not case.plate_under_overhang:
-        return found
-    thickness, clearance = case["plate.thickness"], case["plate.clearance"]
-    return lesser(found, _along(case, past, start=clearance, line=CENTRE, plate=thickness))
+    return lesser(found, _over_plate(case, corners))
 
 
 def beside_pocket(case: Case) -> Spot:

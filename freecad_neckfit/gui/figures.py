@@ -72,19 +72,33 @@ def entry_value(value: float, *, kind: Kind, units: Units) -> str:
     return local(show.entry_value(value, kind=kind, units=units))
 
 
+def locale() -> QtCore.QLocale:
+    """What Qt's own number fields need to write figures so, too."""
+    found = QtCore.QLocale("C" if decimal_mark() == "." else _known(language(), _system()))
+    found.setNumberOptions(QtCore.QLocale.OmitGroupSeparator)
+    return found
+
+
 def decimal_mark() -> str:
     """What parts whole from decimals: as FreeCAD's fields do, else as the language does."""
-    return _mark(language(), QtCore.QLocale().name())
+    return _mark(language(), _system())
+
+
+def _system() -> str:
+    return str(QtCore.QLocale().name())
+
+
+def _known(language: str, system: str) -> str:
+    """A system without a language of its own: the screen's, which the figures stand among."""
+    return language if system == "C" else system
 
 
 @lru_cache(maxsize=16)
-def _mark(language: str, locale: str) -> str:
+def _mark(language: str, system: str) -> str:
     general = FreeCAD.ParamGet("User parameter:BaseApp/Preferences/General")
     if general.GetInt("UseLocaleFormatting", 0) == POINTS_ALWAYS:
         return "."
-    # A system without a language of its own: the screen's, which the figures stand among.
-    known = QtCore.QLocale(language if locale == "C" else locale)
-    return str(known.decimalPoint())
+    return str(QtCore.QLocale(_known(language, system)).decimalPoint())
 
 
 def _written(found: re.Match[str], mark: str) -> str:

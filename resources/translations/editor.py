@@ -26,6 +26,8 @@ from freecad_neckfit.job.parameters import ALL  # this checkout's
 from freecad_neckfit.job.words import name_of  # this checkout's
 
 PROPERTY = "App::Property"
+WITH_COMMA = {"de"}
+"""Languages that write figures with a decimal comma."""
 
 
 def editor_texts(known: dict[str, str]) -> dict[str, str]:
@@ -39,6 +41,8 @@ def editor_texts(known: dict[str, str]) -> dict[str, str]:
             return parts[-1] or text
 
         told = tooltip(p, say=say)
+        if known.get("en") in WITH_COMMA:
+            told = re.sub(r"(?<=\d)\.(?=\d)", ",", told)
         found[tooltip(p)] = told if all(parts) else ""
         if flag_of(p):
             found[flag_tooltip(p)] = flag_tooltip(p, say=say)

@@ -72,24 +72,24 @@ Vorgabe: false (von diesem Projekt gewählt).</translation>
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 0.20 mm or 0.0079 in (from memory; set your own).</source>
    <translation>Korpusloch über Schaft, mindestens.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.20 mm oder 0.0079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 0,20 mm oder 0,0079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Body: angle of the rings to the width (0 quartersawn, 90 flatsawn).
 Permitted: 0.00° to 90.00°.
 Default: 45.00° (from memory; set your own).</source>
    <translation>Korpus: Winkel der Jahresringe zur Breite (0 stehende, 90 liegende Jahresringe).
-Erlaubt: 0.00° bis 90.00°.
-Vorgabe: 45.00° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00° bis 90,00°.
+Vorgabe: 45,00° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Break angle over the saddle, least.
 Permitted: -20.00° to 100.00°.
 Default: 5.00° (from memory; set your own).</source>
    <translation>Knickwinkel am Saitenreiter, mindestens.
-Erlaubt: -20.00° bis 100.00°.
-Vorgabe: 5.00° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00° bis 100,00°.
+Vorgabe: 5,00° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Bridge</source>
@@ -112,24 +112,24 @@ Vorgabe: 5.00° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
 Permitted: -3.00° to 5.00°.
 Default: 1.50° (from memory; set your own).</source>
    <translation>Gewölbte Decke: Anstieg zur Brücke am Ursprung.
-Erlaubt: -3.00° bis 5.00°.
-Vorgabe: 1.50° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -3,00° bis 5,00°.
+Vorgabe: 1,50° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Carved top: radius along the centreline at the origin.
 Permitted: 2500.00 mm to 50000.00 mm, 98.425 in to 1968.504 in.
 Default: 5000.00 mm or 196.850 in (from memory; set your own).</source>
    <translation>Gewölbte Decke: Radius längs der Mittellinie am Ursprung.
-Erlaubt: 2500.00 mm bis 50000.00 mm, 98.425 in bis 1968.504 in.
-Vorgabe: 5000.00 mm oder 196.850 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 2500,00 mm bis 50000,00 mm, 98,425 in bis 1968,504 in.
+Vorgabe: 5000,00 mm oder 196,850 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Carved top: radius square to the centreline at the origin.
 Permitted: 1200.00 mm to 50000.00 mm, 47.244 in to 1968.504 in.
 Default: 2500.00 mm or 98.425 in (from memory; set your own).</source>
    <translation>Gewölbte Decke: Radius quer zur Mittellinie am Ursprung.
-Erlaubt: 1200.00 mm bis 50000.00 mm, 47.244 in bis 1968.504 in.
-Vorgabe: 2500.00 mm oder 98.425 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 1200,00 mm bis 50000,00 mm, 47,244 in bis 1968,504 in.
+Vorgabe: 2500,00 mm oder 98,425 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Cavity</source>
@@ -164,8 +164,8 @@ Vorgabe: 2500.00 mm oder 98.425 in (aus dem Gedächtnis; den eigenen Wert angebe
 Permitted: 0.00 mm to 5.00 mm, 0.000 in to 0.197 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>Fase an den unteren Kanten des Halsfußes.
-Erlaubt: 0.00 mm bis 5.00 mm, 0.000 in bis 0.197 in.
-Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 5,00 mm, 0,000 in bis 0,197 in.
+Vorgabe: 0,00 mm oder 0,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Clearance</source>
@@ -176,8 +176,8 @@ Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).<
 Permitted: 2.00 mm to 14.00 mm, 0.079 in to 0.551 in.
 Default: 4.50 mm or 0.177 in (from memory; set your own).</source>
    <translation>Durchgangsloch durch den Korpus.
-Erlaubt: 2.00 mm bis 14.00 mm, 0.079 in bis 0.551 in.
-Vorgabe: 4.50 mm oder 0.177 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 2,00 mm bis 14,00 mm, 0,079 in bis 0,551 in.
+Vorgabe: 4,50 mm oder 0,177 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Climate</source>
@@ -201,7 +201,7 @@ One value in mm for each string.
 Permitted: -3.00 mm to 12.00 mm, -0.118 in to 0.472 in.</source>
    <translation>Kompensation jeder Saite, Diskant zuerst.
 Ein Wert in mm je Saite.
-Erlaubt: -3.00 mm bis 12.00 mm, -0.118 in bis 0.472 in.</translation>
+Erlaubt: -3,00 mm bis 12,00 mm, -0,118 in bis 0,472 in.</translation>
   </message>
   <message>
    <source>Contour Depth</source>
@@ -234,8 +234,8 @@ Vorgabe: none (von diesem Projekt gewählt).</translation>
 Permitted: 0.00 mm to 10.00 mm, 0.000 in to 0.394 in.
 Default: 0.50 mm or 0.0197 in (from memory; set your own).</source>
    <translation>Ausschnitt über den Rand der Tasche hinaus, ringsum.
-Erlaubt: 0.00 mm bis 10.00 mm, 0.000 in bis 0.394 in.
-Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 10,00 mm, 0,000 in bis 0,394 in.
+Vorgabe: 0,50 mm oder 0,0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Cutaway Bass</source>
@@ -254,8 +254,8 @@ Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).
 Permitted: 0.0 % to 100.0 %.
 Default: 60.0 % (from memory; set your own).</source>
    <translation>Feuchtester Monat im Haus.
-Erlaubt: 0.0 % bis 100.0 %.
-Vorgabe: 60.0 % (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,0 % bis 100,0 %.
+Vorgabe: 60,0 % (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Depth</source>
@@ -268,32 +268,32 @@ Permitted: 1.00 mm to 90.00 mm, 0.039 in to 3.543 in.
 Default: 20.00 mm or 0.787 in (from memory; set your own).</source>
    <translation>Tiefe ab Oberseite in der Mitte des Hohlraums.
 Ein Wert in mm je Hohlraum.
-Erlaubt: 1.00 mm bis 90.00 mm, 0.039 in bis 3.543 in.
-Vorgabe: 20.00 mm oder 0.787 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 1,00 mm bis 90,00 mm, 0,039 in bis 3,543 in.
+Vorgabe: 20,00 mm oder 0,787 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Depth of its cavity from the top.
 Permitted: 0.00 mm to 60.00 mm, 0.000 in to 2.362 in.
 Default: 20.00 mm or 0.787 in (from memory; set your own).</source>
    <translation>Tiefe seines Hohlraums ab Oberseite.
-Erlaubt: 0.00 mm bis 60.00 mm, 0.000 in bis 2.362 in.
-Vorgabe: 20.00 mm oder 0.787 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 60,00 mm, 0,000 in bis 2,362 in.
+Vorgabe: 20,00 mm oder 0,787 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Depth of the ferrule's seat below the back.
 Permitted: 0.00 mm to 20.00 mm, 0.000 in to 0.787 in.
 Default: 3.00 mm or 0.118 in (from memory; set your own).</source>
    <translation>Tiefe des Hülsensitzes unter der Rückseite.
-Erlaubt: 0.00 mm bis 20.00 mm, 0.000 in bis 0.787 in.
-Vorgabe: 3.00 mm oder 0.118 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 20,00 mm, 0,000 in bis 0,787 in.
+Vorgabe: 3,00 mm oder 0,118 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Depth of the head's seat below the neck plate's outer face or ferrule rim.
 Permitted: 0.00 mm to 20.00 mm, 0.000 in to 0.787 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>Tiefe des Kopfsitzes unter der Außenseite der Halsplatte oder dem Rand der Hülse.
-Erlaubt: 0.00 mm bis 20.00 mm, 0.000 in bis 0.787 in.
-Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 20,00 mm, 0,000 in bis 0,787 in.
+Vorgabe: 0,00 mm oder 0,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Depth of the pocket in bare wood, at the end wall, square to the datum.
@@ -301,17 +301,17 @@ Permitted: 3.00 mm to 60.00 mm, 0.118 in to 2.362 in.
 Measure: depth gauge from the top at the end wall.
 Default: 15.88 mm or 0.625 in (common practice, no source).</source>
    <translation>Tiefe der Tasche im rohen Holz, an der Stirnwand, rechtwinklig zur Bezugsebene.
-Erlaubt: 3.00 mm bis 60.00 mm, 0.118 in bis 2.362 in.
+Erlaubt: 3,00 mm bis 60,00 mm, 0,118 in bis 2,362 in.
 Messen: Tiefenmaß von der Oberseite an der Stirnwand.
-Vorgabe: 15.88 mm oder 0.625 in (gängige Praxis, ohne Quelle).</translation>
+Vorgabe: 15,88 mm oder 0,625 in (gängige Praxis, ohne Quelle).</translation>
   </message>
   <message>
    <source>Depth of the recess under the bridge.
 Permitted: 0.00 mm to 25.00 mm, 0.000 in to 0.984 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>Tiefe der Vertiefung unter der Brücke.
-Erlaubt: 0.00 mm bis 25.00 mm, 0.000 in bis 0.984 in.
-Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 25,00 mm, 0,000 in bis 0,984 in.
+Vorgabe: 0,00 mm oder 0,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Depths at which the router's stops stand, where it has stops.
@@ -319,15 +319,15 @@ One value in mm for each stop.
 Permitted: 0.50 mm to 80.00 mm, 0.0197 in to 3.150 in.</source>
    <translation>Tiefen, auf denen die Anschläge der Oberfräse stehen, wo sie Anschläge hat.
 Ein Wert in mm je Anschlag.
-Erlaubt: 0.50 mm bis 80.00 mm, 0.0197 in bis 3.150 in.</translation>
+Erlaubt: 0,50 mm bis 80,00 mm, 0,0197 in bis 3,150 in.</translation>
   </message>
   <message>
    <source>Diameter of the ferrule.
 Permitted: 5.00 mm to 30.00 mm, 0.197 in to 1.181 in.
 Default: 14.00 mm or 0.551 in (from memory; set your own).</source>
    <translation>Durchmesser der Hülse.
-Erlaubt: 5.00 mm bis 30.00 mm, 0.197 in bis 1.181 in.
-Vorgabe: 14.00 mm oder 0.551 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 5,00 mm bis 30,00 mm, 0,197 in bis 1,181 in.
+Vorgabe: 14,00 mm oder 0,551 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Digest of the values checked.</source>
@@ -358,32 +358,32 @@ Vorgabe: 14.00 mm oder 0.551 in (aus dem Gedächtnis; den eigenen Wert angeben).
 Permitted: -100.00 mm to 300.00 mm, -3.937 in to 11.811 in.
 Default: 120.00 mm or 4.724 in (from memory; set your own).</source>
    <translation>Kugelige Decke: X des höchsten Punkts.
-Erlaubt: -100.00 mm bis 300.00 mm, -3.937 in bis 11.811 in.
-Vorgabe: 120.00 mm oder 4.724 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -100,00 mm bis 300,00 mm, -3,937 in bis 11,811 in.
+Vorgabe: 120,00 mm oder 4,724 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Domed top: radius of the sphere.
 Permitted: 1500.00 mm to 20000.00 mm, 59.055 in to 787.402 in.
 Default: 4000.00 mm or 157.480 in (from memory; set your own).</source>
    <translation>Kugelige Decke: Radius der Kugel.
-Erlaubt: 1500.00 mm bis 20000.00 mm, 59.055 in bis 787.402 in.
-Vorgabe: 4000.00 mm oder 157.480 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 1500,00 mm bis 20000,00 mm, 59,055 in bis 787,402 in.
+Vorgabe: 4000,00 mm oder 157,480 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Driest month indoors.
 Permitted: 0.0 % to 100.0 %.
 Default: 35.0 % (from memory; set your own).</source>
    <translation>Trockenster Monat im Haus.
-Erlaubt: 0.0 % bis 100.0 %.
-Vorgabe: 35.0 % (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,0 % bis 100,0 %.
+Vorgabe: 35,0 % (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>E: least distance between heel end and end wall as assembled.
 Permitted: 0.00 mm to 5.00 mm, 0.000 in to 0.197 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>E: kleinster Abstand zwischen Ende des Halsfußes und Stirnwand im zusammengebauten Zustand.
-Erlaubt: 0.00 mm bis 5.00 mm, 0.000 in bis 0.197 in.
-Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 5,00 mm, 0,000 in bis 0,197 in.
+Vorgabe: 0,00 mm oder 0,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Edge Round</source>
@@ -407,17 +407,17 @@ Permitted: 30.00 mm to 140.00 mm, 1.181 in to 5.512 in.
 Measure: rule along the centreline.
 Default: 76.00 mm or 2.992 in (from memory; set your own).</source>
    <translation>Stirnwand bis zum Rand des Korpus, wo der Hals austritt.
-Erlaubt: 30.00 mm bis 140.00 mm, 1.181 in bis 5.512 in.
+Erlaubt: 30,00 mm bis 140,00 mm, 1,181 in bis 5,512 in.
 Messen: Lineal längs der Mittellinie.
-Vorgabe: 76.00 mm oder 2.992 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 76,00 mm oder 2,992 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>End wall to the plate's end toward the bridge.
 Permitted: 20.00 mm to 300.00 mm, 0.787 in to 11.811 in.
 Default: 170.00 mm or 6.693 in (from memory; set your own).</source>
    <translation>Stirnwand bis zum brückenseitigen Ende des Schlagbretts.
-Erlaubt: 20.00 mm bis 300.00 mm, 0.787 in bis 11.811 in.
-Vorgabe: 170.00 mm oder 6.693 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 20,00 mm bis 300,00 mm, 0,787 in bis 11,811 in.
+Vorgabe: 170,00 mm oder 6,693 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Engagement in an insert in screw diameters, least.
@@ -425,7 +425,7 @@ Permitted: -20 to 100.
 Default: 1.5 (from memory; set your own).</source>
    <translation>Eingriff in einen Gewindeeinsatz in Schraubendurchmessern, mindestens.
 Erlaubt: -20 bis 100.
-Vorgabe: 1.5 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 1,5 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Fall Away</source>
@@ -440,72 +440,72 @@ Vorgabe: 1.5 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
 Permitted: 0.00 mm to 1.50 mm, 0.000 in to 0.059 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>Lackaufbau auf jeder Taschenwand.
-Erlaubt: 0.00 mm bis 1.50 mm, 0.000 in bis 0.059 in.
-Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 1,50 mm, 0,000 in bis 0,059 in.
+Vorgabe: 0,00 mm oder 0,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Finish built up on the pocket's floor (0 where it is masked).
 Permitted: 0.00 mm to 1.50 mm, 0.000 in to 0.059 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>Lackaufbau auf dem Boden der Tasche (0, wo er abgeklebt ist).
-Erlaubt: 0.00 mm bis 1.50 mm, 0.000 in bis 0.059 in.
-Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 1,50 mm, 0,000 in bis 0,059 in.
+Vorgabe: 0,00 mm oder 0,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Finish built up on the top.
 Permitted: 0.00 mm to 1.50 mm, 0.000 in to 0.059 in.
 Default: 0.25 mm or 0.0098 in (from memory; set your own).</source>
    <translation>Lackaufbau auf der Decke.
-Erlaubt: 0.00 mm bis 1.50 mm, 0.000 in bis 0.059 in.
-Vorgabe: 0.25 mm oder 0.0098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 1,50 mm, 0,000 in bis 0,059 in.
+Vorgabe: 0,25 mm oder 0,0098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Fixed radius: action error of a middle string, largest.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 0.15 mm or 0.0059 in (from memory; set your own).</source>
    <translation>Fester Radius: Fehler der Saitenlage einer mittleren Saite, höchstens.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.15 mm oder 0.0059 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 0,15 mm oder 0,0059 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Fixed radius: distance between the two posts.
 Permitted: 30.00 mm to 140.00 mm, 1.181 in to 5.512 in.
 Default: 74.00 mm or 2.913 in (from memory; set your own).</source>
    <translation>Fester Radius: Abstand der beiden Bolzen.
-Erlaubt: 30.00 mm bis 140.00 mm, 1.181 in bis 5.512 in.
-Vorgabe: 74.00 mm oder 2.913 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 30,00 mm bis 140,00 mm, 1,181 in bis 5,512 in.
+Vorgabe: 74,00 mm oder 2,913 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Fixed radius: radius over the strings' undersides.
 Permitted: 120.00 mm to 100000.00 mm, 4.724 in to 3937.008 in.
 Default: 304.80 mm or 12.000 in (from memory; set your own).</source>
    <translation>Fester Radius: Radius über den Unterseiten der Saiten.
-Erlaubt: 120.00 mm bis 100000.00 mm, 4.724 in bis 3937.008 in.
-Vorgabe: 304.80 mm oder 12.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 120,00 mm bis 100000,00 mm, 4,724 in bis 3937,008 in.
+Vorgabe: 304,80 mm oder 12,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Floating bridge: base over the mount, least.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 2.50 mm or 0.098 in (from memory; set your own).</source>
    <translation>Schwebende Brücke: Grundplatte über der Montagefläche, mindestens.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 2.50 mm oder 0.098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 2,50 mm oder 0,098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Floating: highest height of the base above the mount.
 Permitted: 0.00 mm to 30.00 mm, 0.000 in to 1.181 in.
 Default: 6.00 mm or 0.236 in (from memory; set your own).</source>
    <translation>Schwebend: größte Höhe der Grundplatte über der Montagefläche.
-Erlaubt: 0.00 mm bis 30.00 mm, 0.000 in bis 1.181 in.
-Vorgabe: 6.00 mm oder 0.236 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 30,00 mm, 0,000 in bis 1,181 in.
+Vorgabe: 6,00 mm oder 0,236 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Floating: lowest height of the base above the mount.
 Permitted: 0.00 mm to 20.00 mm, 0.000 in to 0.787 in.
 Default: 2.50 mm or 0.098 in (from memory; set your own).</source>
    <translation>Schwebend: kleinste Höhe der Grundplatte über der Montagefläche.
-Erlaubt: 0.00 mm bis 20.00 mm, 0.000 in bis 0.787 in.
-Vorgabe: 2.50 mm oder 0.098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 20,00 mm, 0,000 in bis 0,787 in.
+Vorgabe: 2,50 mm oder 0,098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Floor</source>
@@ -521,7 +521,7 @@ One value in Hz for each string.
 Permitted: 15.00 Hz to 1500.00 Hz.</source>
    <translation>Frequenz jeder leeren Saite, Diskant zuerst.
 Ein Wert in Hz je Saite.
-Erlaubt: 15.00 Hz bis 1500.00 Hz.</translation>
+Erlaubt: 15,00 Hz bis 1500,00 Hz.</translation>
   </message>
   <message>
    <source>Fret Height</source>
@@ -536,16 +536,16 @@ Erlaubt: 15.00 Hz bis 1500.00 Hz.</translation>
 Permitted: 35.00 mm to 115.00 mm, 1.378 in to 4.528 in.
 Default: 56.00 mm or 2.205 in (from memory; set your own).</source>
    <translation>Breite des Griffbretts am Ende, mit Einfassung.
-Erlaubt: 35.00 mm bis 115.00 mm, 1.378 in bis 4.528 in.
-Vorgabe: 56.00 mm oder 2.205 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 35,00 mm bis 115,00 mm, 1,378 in bis 4,528 in.
+Vorgabe: 56,00 mm oder 2,205 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Fretboard width at the nut.
 Permitted: 30.00 mm to 80.00 mm, 1.181 in to 3.150 in.
 Default: 42.00 mm or 1.654 in (from memory; set your own).</source>
    <translation>Breite des Griffbretts am Sattel.
-Erlaubt: 30.00 mm bis 80.00 mm, 1.181 in bis 3.150 in.
-Vorgabe: 42.00 mm oder 1.654 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 30,00 mm bis 80,00 mm, 1,181 in bis 3,150 in.
+Vorgabe: 42,00 mm oder 1,654 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Frets</source>
@@ -556,16 +556,16 @@ Vorgabe: 42.00 mm oder 1.654 in (aus dem Gedächtnis; den eigenen Wert angeben).
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 0.02 mm or 0.0008 in (from memory; set your own).</source>
    <translation>Gegriffene Saite über jedem weiteren Bund, mindestens.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.02 mm oder 0.0008 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 0,02 mm oder 0,0008 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Fretted string over plate and rings, least.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 2.00 mm or 0.079 in (from memory; set your own).</source>
    <translation>Gegriffene Saite über Schlagbrett und Rahmen, mindestens.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 2,00 mm oder 0,079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Front</source>
@@ -576,16 +576,16 @@ Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).<
 Permitted: 0.00 mm to 5.00 mm, 0.000 in to 0.197 in.
 Default: 0.50 mm or 0.0197 in (from memory; set your own).</source>
    <translation>Voller Keil: Dicke an der Stirnwand.
-Erlaubt: 0.00 mm bis 5.00 mm, 0.000 in bis 0.197 in.
-Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 5,00 mm, 0,000 in bis 0,197 in.
+Vorgabe: 0,50 mm oder 0,0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Full wedge: thickness at the mouth.
 Permitted: 0.00 mm to 5.00 mm, 0.000 in to 0.197 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>Voller Keil: Dicke an der Mündung.
-Erlaubt: 0.00 mm bis 5.00 mm, 0.000 in bis 0.197 in.
-Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 5,00 mm, 0,000 in bis 0,197 in.
+Vorgabe: 0,00 mm oder 0,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>General tolerance (ISO 2768-1) of dimensions that state no limits of their own.
@@ -603,9 +603,9 @@ Permitted: 12.00 mm to 50.00 mm, 0.472 in to 1.969 in.
 Measure it with calipers over the heel, beside a fret.
 Default: 25.00 mm or 0.984 in (from memory; set your own).</source>
    <translation>H: Unterseite des Halsfußes bis Oberseite des Griffbretts auf der Mittellinie, ohne Bünde.
-Erlaubt: 12.00 mm bis 50.00 mm, 0.472 in bis 1.969 in.
+Erlaubt: 12,00 mm bis 50,00 mm, 0,472 in bis 1,969 in.
 Messen mit: Messschieber über dem Halsfuß, neben einem Bund.
-Vorgabe: 25.00 mm oder 0.984 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 25,00 mm oder 0,984 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>H_o: heel bottom to the overhang's underside.
@@ -613,9 +613,9 @@ Permitted: 8.00 mm to 45.00 mm, 0.315 in to 1.772 in.
 Measure it with calipers under the overhang.
 Default: 18.60 mm or 0.732 in (from memory; set your own).</source>
    <translation>H_o: Unterseite des Halsfußes bis Unterseite des Überstands.
-Erlaubt: 8.00 mm bis 45.00 mm, 0.315 in bis 1.772 in.
+Erlaubt: 8,00 mm bis 45,00 mm, 0,315 in bis 1,772 in.
 Messen mit: Messschieber unter dem Überstand.
-Vorgabe: 18.60 mm oder 0.732 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 18,60 mm oder 0,732 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Heads bear on a neck plate, in ferrules, or on the bare wood.
@@ -657,41 +657,41 @@ Permitted: 8.00 mm to 45.00 mm, 0.315 in to 1.772 in.
 Measure it with calipers at the heel's side.
 Default: 18.60 mm or 0.732 in (from memory; set your own).</source>
    <translation>Unterseite des Halsfußes bis zur Leimfuge unter dem Griffbrett.
-Erlaubt: 8.00 mm bis 45.00 mm, 0.315 in bis 1.772 in.
+Erlaubt: 8,00 mm bis 45,00 mm, 0,315 in bis 1,772 in.
 Messen mit: Messschieber an der Seite des Halsfußes.
-Vorgabe: 18.60 mm oder 0.732 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 18,60 mm oder 0,732 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Heel bottom to the truss-rod channel's bottom.
 Permitted: 0.00 mm to 40.00 mm, 0.000 in to 1.575 in.
 Default: 11.00 mm or 0.433 in (from memory; set your own).</source>
    <translation>Unterseite des Halsfußes bis zum Grund des Halsstabkanals.
-Erlaubt: 0.00 mm bis 40.00 mm, 0.000 in bis 1.575 in.
-Vorgabe: 11.00 mm oder 0.433 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 40,00 mm, 0,000 in bis 1,575 in.
+Vorgabe: 11,00 mm oder 0,433 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Heel contour: mouth to where the slope has run out to nothing.
 Permitted: 10.00 mm to 120.00 mm, 0.394 in to 4.724 in.
 Default: 40.00 mm or 1.575 in (from memory; set your own).</source>
    <translation>Halsübergang: Mündung bis dorthin, wo die Schräge ausläuft.
-Erlaubt: 10.00 mm bis 120.00 mm, 0.394 in bis 4.724 in.
-Vorgabe: 40.00 mm oder 1.575 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 10,00 mm bis 120,00 mm, 0,394 in bis 4,724 in.
+Vorgabe: 40,00 mm oder 1,575 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Heel contour: wood taken off the back at the pocket's mouth.
 Permitted: 0.00 mm to 25.00 mm, 0.000 in to 0.984 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>Halsübergang: an der Mündung der Tasche von der Rückseite abgenommenes Holz.
-Erlaubt: 0.00 mm bis 25.00 mm, 0.000 in bis 0.984 in.
-Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 25,00 mm, 0,000 in bis 0,984 in.
+Vorgabe: 0,00 mm oder 0,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Heel end to the end of the truss-rod channel.
 Permitted: 0.00 mm to 150.00 mm, 0.000 in to 5.906 in.
 Default: 6.00 mm or 0.236 in (from memory; set your own).</source>
    <translation>Ende des Halsfußes bis zum Ende des Halsstabkanals.
-Erlaubt: 0.00 mm bis 150.00 mm, 0.000 in bis 5.906 in.
-Vorgabe: 6.00 mm oder 0.236 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 150,00 mm, 0,000 in bis 5,906 in.
+Vorgabe: 6,00 mm oder 0,236 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Heel width at the heel end (before its corners are rounded).
@@ -699,9 +699,9 @@ Permitted: 35.00 mm to 115.00 mm, 1.378 in to 4.528 in.
 Measure it with calipers close to the heel end.
 Default: 56.00 mm or 2.205 in (from memory; set your own).</source>
    <translation>Breite des Halsfußes an seinem Ende (vor dem Runden der Ecken).
-Erlaubt: 35.00 mm bis 115.00 mm, 1.378 in bis 4.528 in.
+Erlaubt: 35,00 mm bis 115,00 mm, 1,378 in bis 4,528 in.
 Messen mit: Messschieber nahe am Ende des Halsfußes.
-Vorgabe: 56.00 mm oder 2.205 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 56,00 mm oder 2,205 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Heel width one pocket length before the heel end.
@@ -709,33 +709,33 @@ Permitted: 35.00 mm to 115.00 mm, 1.378 in to 4.528 in.
 Measure it with calipers where the body ends.
 Default: 55.50 mm or 2.185 in (from memory; set your own).</source>
    <translation>Breite des Halsfußes eine Taschenlänge vor seinem Ende.
-Erlaubt: 35.00 mm bis 115.00 mm, 1.378 in bis 4.528 in.
+Erlaubt: 35,00 mm bis 115,00 mm, 1,378 in bis 4,528 in.
 Messen mit: Messschieber, wo der Korpus endet.
-Vorgabe: 55.50 mm oder 2.185 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 55,50 mm oder 2,185 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Heel-adjusted rod: diameter the adjusting tool needs.
 Permitted: 2.00 mm to 25.00 mm, 0.079 in to 0.984 in.
 Default: 10.00 mm or 0.394 in (from memory; set your own).</source>
    <translation>Am Halsfuß eingestellter Stab: Durchmesser, den das Werkzeug braucht.
-Erlaubt: 2.00 mm bis 25.00 mm, 0.079 in bis 0.984 in.
-Vorgabe: 10.00 mm oder 0.394 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 2,00 mm bis 25,00 mm, 0,079 in bis 0,984 in.
+Vorgabe: 10,00 mm oder 0,394 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Heel-adjusted rod: heel bottom to the tool's axis.
 Permitted: 0.00 mm to 40.00 mm, 0.000 in to 1.575 in.
 Default: 14.00 mm or 0.551 in (from memory; set your own).</source>
    <translation>Am Halsfuß eingestellter Stab: Unterseite des Halsfußes bis zur Achse des Werkzeugs.
-Erlaubt: 0.00 mm bis 40.00 mm, 0.000 in bis 1.575 in.
-Vorgabe: 14.00 mm oder 0.551 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 40,00 mm, 0,000 in bis 1,575 in.
+Vorgabe: 14,00 mm oder 0,551 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Heel-adjusted rod: straight path the tool needs behind the heel end.
 Permitted: 5.00 mm to 200.00 mm, 0.197 in to 7.874 in.
 Default: 60.00 mm or 2.362 in (from memory; set your own).</source>
    <translation>Am Halsfuß eingestellter Stab: gerader Weg, den das Werkzeug hinter dem Ende des Halsfußes braucht.
-Erlaubt: 5.00 mm bis 200.00 mm, 0.197 in bis 7.874 in.
-Vorgabe: 60.00 mm oder 2.362 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 5,00 mm bis 200,00 mm, 0,197 in bis 7,874 in.
+Vorgabe: 60,00 mm oder 2,362 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Height</source>
@@ -746,32 +746,32 @@ Vorgabe: 60.00 mm oder 2.362 in (aus dem Gedächtnis; den eigenen Wert angeben).
 Permitted: 0.00 mm to 15.00 mm, 0.000 in to 0.591 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>Höhe seines Rahmens über der Montagefläche.
-Erlaubt: 0.00 mm bis 15.00 mm, 0.000 in bis 0.591 in.
-Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 15,00 mm, 0,000 in bis 0,591 in.
+Vorgabe: 0,00 mm oder 0,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Height of its springs fully compressed.
 Permitted: 0.00 mm to 25.00 mm, 0.000 in to 0.984 in.
 Default: 4.00 mm or 0.157 in (from memory; set your own).</source>
    <translation>Höhe seiner Federn, ganz zusammengedrückt.
-Erlaubt: 0.00 mm bis 25.00 mm, 0.000 in bis 0.984 in.
-Vorgabe: 4.00 mm oder 0.157 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 25,00 mm, 0,000 in bis 0,984 in.
+Vorgabe: 4,00 mm oder 0,157 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Height of the fret crowns.
 Permitted: 0.30 mm to 2.50 mm, 0.0118 in to 0.098 in.
 Default: 1.10 mm or 0.043 in (from memory; set your own).</source>
    <translation>Höhe der Bundkronen.
-Erlaubt: 0.30 mm bis 2.50 mm, 0.0118 in bis 0.098 in.
-Vorgabe: 1.10 mm oder 0.043 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,30 mm bis 2,50 mm, 0,0118 in bis 0,098 in.
+Vorgabe: 1,10 mm oder 0,043 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Height of the pickup, poles included, over its springs' seat.
 Permitted: 3.00 mm to 45.00 mm, 0.118 in to 1.772 in.
 Default: 18.00 mm or 0.709 in (from memory; set your own).</source>
    <translation>Höhe des Tonabnehmers mit Polstücken über dem Sitz der Federn.
-Erlaubt: 3.00 mm bis 45.00 mm, 0.118 in bis 1.772 in.
-Vorgabe: 18.00 mm oder 0.709 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 3,00 mm bis 45,00 mm, 0,118 in bis 1,772 in.
+Vorgabe: 18,00 mm oder 0,709 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>High</source>
@@ -788,32 +788,32 @@ Vorgabe: uniform (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
 Permitted: 0.00 mm to 2.00 mm, 0.000 in to 0.079 in.
 Default: 0.15 mm or 0.0059 in (from memory; set your own).</source>
    <translation>Wie weit ein Loch von seinem Sollort liegen darf.
-Erlaubt: 0.00 mm bis 2.00 mm, 0.000 in bis 0.079 in.
-Vorgabe: 0.15 mm oder 0.0059 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 2,00 mm, 0,000 in bis 0,079 in.
+Vorgabe: 0,15 mm oder 0,0059 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>How far the binding hangs below the overhang's underside.
 Permitted: 0.00 mm to 6.00 mm, 0.000 in to 0.236 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>Wie weit die Einfassung unter die Unterseite des Überstands hängt.
-Erlaubt: 0.00 mm bis 6.00 mm, 0.000 in bis 0.236 in.
-Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 6,00 mm, 0,000 in bis 0,236 in.
+Vorgabe: 0,00 mm oder 0,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>How far the last fret lies below the straight line past fret 12.
 Permitted: 0.00 mm to 0.50 mm, 0.000 in to 0.0197 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>Wie weit der letzte Bund unter der Geraden jenseits von Bund 12 liegt.
-Erlaubt: 0.00 mm bis 0.50 mm, 0.000 in bis 0.0197 in.
-Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 0,50 mm, 0,000 in bis 0,0197 in.
+Vorgabe: 0,00 mm oder 0,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>How far the plate reaches beyond its cut-out.
 Permitted: 5.00 mm to 90.00 mm, 0.197 in to 3.543 in.
 Default: 25.00 mm or 0.984 in (from memory; set your own).</source>
    <translation>Wie weit das Schlagbrett über seinen Ausschnitt hinausreicht.
-Erlaubt: 5.00 mm bis 90.00 mm, 0.197 in bis 3.543 in.
-Vorgabe: 25.00 mm oder 0.984 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 5,00 mm bis 90,00 mm, 0,197 in bis 3,543 in.
+Vorgabe: 25,00 mm oder 0,984 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>How many steps exchanging a whole part counts, when changes are ranked.
@@ -844,7 +844,7 @@ Vorgabe: 10 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
 Permitted: 0.00 mm to 60.00 mm, 0.000 in to 2.362 in.
 Measure: rule from heel end to fretboard end.</source>
    <translation>L_o: Ende des Halsfußes bis Ende des Griffbretts; 0, wo das Griffbrett am Halsfuß endet.
-Erlaubt: 0.00 mm bis 60.00 mm, 0.000 in bis 2.362 in.
+Erlaubt: 0,00 mm bis 60,00 mm, 0,000 in bis 2,362 in.
 Messen: Lineal vom Ende des Halsfußes bis zum Griffbrettende.</translation>
   </message>
   <message>
@@ -852,104 +852,104 @@ Messen: Lineal vom Ende des Halsfußes bis zum Griffbrettende.</translation>
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 0.30 mm or 0.0118 in (from memory; set your own).</source>
    <translation>Größtes Stirnspiel.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.30 mm oder 0.0118 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 0,30 mm oder 0,0118 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Largest gap seen at the top of the end wall.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 0.80 mm or 0.031 in (from memory; set your own).</source>
    <translation>Größter sichtbarer Spalt oben an der Stirnwand.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.80 mm oder 0.031 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 0,80 mm oder 0,031 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Largest gap under the overhang.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 0.80 mm or 0.031 in (from memory; set your own).</source>
    <translation>Größter Spalt unter dem Überstand.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.80 mm oder 0.031 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 0,80 mm oder 0,031 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Largest side clearance, per side.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 0.25 mm or 0.0098 in (from memory; set your own).</source>
    <translation>Größtes Seitenspiel, je Seite.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.25 mm oder 0.0098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 0,25 mm oder 0,0098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Last fret to fretboard end, where the overhang is worked out from it.
 Permitted: 1.00 mm to 30.00 mm, 0.039 in to 1.181 in.
 Default: 5.50 mm or 0.217 in (from memory; set your own).</source>
    <translation>Letzter Bund bis Griffbrettende, woraus der Überstand berechnet wird.
-Erlaubt: 1.00 mm bis 30.00 mm, 0.039 in bis 1.181 in.
-Vorgabe: 5.50 mm oder 0.217 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 1,00 mm bis 30,00 mm, 0,039 in bis 1,181 in.
+Vorgabe: 5,50 mm oder 0,217 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Least clearance between cover plate and heel.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 0.10 mm or 0.0039 in (from memory; set your own).</source>
    <translation>Kleinstes Spiel zwischen Schlagbrett und Halsfuß.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.10 mm oder 0.0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 0,10 mm oder 0,0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Least distance from fretboard end to pickup or ring.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 1.00 mm or 0.039 in (from memory; set your own).</source>
    <translation>Kleinster Abstand vom Griffbrettende zum Tonabnehmer oder Rahmen.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 1.00 mm oder 0.039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 1,00 mm oder 0,039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Least end clearance.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>Kleinstes Stirnspiel.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 0,00 mm oder 0,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Least gap under the overhang.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 0.15 mm or 0.0059 in (from memory; set your own).</source>
    <translation>Kleinster Spalt unter dem Überstand.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.15 mm oder 0.0059 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 0,15 mm oder 0,0059 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Least side clearance, per side.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 0.05 mm or 0.0020 in (from memory; set your own).</source>
    <translation>Kleinstes Seitenspiel, je Seite.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.05 mm oder 0.0020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 0,05 mm oder 0,0020 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Least wood between pocket and a cavity.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 3.00 mm or 0.118 in (from memory; set your own).</source>
    <translation>Kleinstes Holz zwischen Tasche und Hohlraum.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 3.00 mm oder 0.118 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 3,00 mm oder 0,118 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Least wood between pocket and cutaway.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 4.00 mm or 0.157 in (from memory; set your own).</source>
    <translation>Kleinstes Holz zwischen Tasche und Cutaway.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 4.00 mm oder 0.157 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 4,00 mm oder 0,157 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Least wood under the pocket.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 12.00 mm or 0.472 in (from memory; set your own).</source>
    <translation>Kleinstes Holz unter der Tasche.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 12.00 mm oder 0.472 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 12,00 mm oder 0,472 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Length</source>
@@ -960,48 +960,48 @@ Vorgabe: 12.00 mm oder 0.472 in (aus dem Gedächtnis; den eigenen Wert angeben).
 Permitted: 5.00 mm to 160.00 mm, 0.197 in to 6.299 in.
 Default: 70.00 mm or 2.756 in (from memory; set your own).</source>
    <translation>Länge der Grundplatte der Brücke längs X.
-Erlaubt: 5.00 mm bis 160.00 mm, 0.197 in bis 6.299 in.
-Vorgabe: 70.00 mm oder 2.756 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 5,00 mm bis 160,00 mm, 0,197 in bis 6,299 in.
+Vorgabe: 70,00 mm oder 2,756 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Length of the heel that is flat underneath.
 Permitted: 25.00 mm to 150.00 mm, 0.984 in to 5.906 in.
 Default: 78.00 mm or 3.071 in (from memory; set your own).</source>
    <translation>Länge des Halsfußes, die unten eben ist.
-Erlaubt: 25.00 mm bis 150.00 mm, 0.984 in bis 5.906 in.
-Vorgabe: 78.00 mm oder 3.071 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 25,00 mm bis 150,00 mm, 0,984 in bis 5,906 in.
+Vorgabe: 78,00 mm oder 3,071 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Length of the neck plate.
 Permitted: 20.00 mm to 140.00 mm, 0.787 in to 5.512 in.
 Default: 64.00 mm or 2.520 in (from memory; set your own).</source>
    <translation>Länge der Halsplatte.
-Erlaubt: 20.00 mm bis 140.00 mm, 0.787 in bis 5.512 in.
-Vorgabe: 64.00 mm oder 2.520 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 20,00 mm bis 140,00 mm, 0,787 in bis 5,512 in.
+Vorgabe: 64,00 mm oder 2,520 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Length of the threaded insert, flush with the heel's bottom.
 Permitted: 3.00 mm to 40.00 mm, 0.118 in to 1.575 in.
 Default: 12.00 mm or 0.472 in (from memory; set your own).</source>
    <translation>Länge des Gewindeeinsatzes, bündig mit der Unterseite des Halsfußes.
-Erlaubt: 3.00 mm bis 40.00 mm, 0.118 in bis 1.575 in.
-Vorgabe: 12.00 mm oder 0.472 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 3,00 mm bis 40,00 mm, 0,118 in bis 1,575 in.
+Vorgabe: 12,00 mm oder 0,472 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Length of the threaded part, from the tip.
 Permitted: 5.00 mm to 120.00 mm, 0.197 in to 4.724 in.
 Default: 30.00 mm or 1.181 in (from memory; set your own).</source>
    <translation>Länge des Gewindes, ab Spitze.
-Erlaubt: 5.00 mm bis 120.00 mm, 0.197 in bis 4.724 in.
-Vorgabe: 30.00 mm oder 1.181 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 5,00 mm bis 120,00 mm, 0,197 in bis 4,724 in.
+Vorgabe: 30,00 mm oder 1,181 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Length under the head.
 Permitted: 10.00 mm to 120.00 mm, 0.394 in to 4.724 in.
 Default: 45.00 mm or 1.772 in (from memory; set your own).</source>
    <translation>Länge unter dem Kopf.
-Erlaubt: 10.00 mm bis 120.00 mm, 0.394 in bis 4.724 in.
-Vorgabe: 45.00 mm oder 1.772 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 10,00 mm bis 120,00 mm, 0,394 in bis 4,724 in.
+Vorgabe: 45,00 mm oder 1,772 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Limit deviations that were stated.</source>
@@ -1173,15 +1173,15 @@ One value in g/m for each string.
 Permitted: 0.050 g/m to 60.000 g/m.</source>
    <translation>Masse je Länge jeder Saite, Diskant zuerst.
 Ein Wert in g/m je Saite.
-Erlaubt: 0.050 g/m bis 60.000 g/m.</translation>
+Erlaubt: 0,050 g/m bis 60,000 g/m.</translation>
   </message>
   <message>
    <source>Moisture of both woods when pocket and heel were measured.
 Permitted: 0.0 % to 30.0 %.
 Default: 8.0 % (from memory; set your own).</source>
    <translation>Holzfeuchte beider Hölzer, als Tasche und Halsfuß gemessen wurden.
-Erlaubt: 0.0 % bis 30.0 %.
-Vorgabe: 8.0 % (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,0 % bis 30,0 %.
+Vorgabe: 8,0 % (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Mount</source>
@@ -1228,8 +1228,8 @@ Vorgabe: 8.0 % (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
 Permitted: 0.00° to 90.00°.
 Default: 90.00° (from memory; set your own).</source>
    <translation>Hals: Winkel der Jahresringe zur Breite des Halsfußes (0 stehende, 90 liegende Jahresringe).
-Erlaubt: 0.00° bis 90.00°.
-Vorgabe: 90.00° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00° bis 90,00°.
+Vorgabe: 90,00° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>No shim, a full wedge, or a strip at the end wall or at the mouth.
@@ -1282,48 +1282,48 @@ Vorgabe: 0 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 2.50 mm or 0.098 in (from memory; set your own).</source>
    <translation>Einteilig: Tiefe der Bundschlitze unter der Griffbrettoberseite.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 2.50 mm oder 0.098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 2,50 mm oder 0,098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Open string over every fret, least.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 0.10 mm or 0.0039 in (from memory; set your own).</source>
    <translation>Leere Saite über jedem Bund, mindestens.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 0.10 mm oder 0.0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 0,10 mm oder 0,0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Open string over fret 1, bass outer string.
 Permitted: 0.10 mm to 2.50 mm, 0.0039 in to 0.098 in.
 Default: 0.50 mm or 0.0197 in (from memory; set your own).</source>
    <translation>Leere Saite über Bund 1, Basssaite außen.
-Erlaubt: 0.10 mm bis 2.50 mm, 0.0039 in bis 0.098 in.
-Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,10 mm bis 2,50 mm, 0,0039 in bis 0,098 in.
+Vorgabe: 0,50 mm oder 0,0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Open string over fret 1, treble outer string.
 Permitted: 0.10 mm to 2.00 mm, 0.0039 in to 0.079 in.
 Default: 0.40 mm or 0.0157 in (from memory; set your own).</source>
    <translation>Leere Saite über Bund 1, Diskantsaite außen.
-Erlaubt: 0.10 mm bis 2.00 mm, 0.0039 in bis 0.079 in.
-Vorgabe: 0.40 mm oder 0.0157 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,10 mm bis 2,00 mm, 0,0039 in bis 0,079 in.
+Vorgabe: 0,40 mm oder 0,0157 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Open string over fret 12, bass outer string.
 Permitted: 0.50 mm to 7.00 mm, 0.0197 in to 0.276 in.
 Default: 2.00 mm or 0.079 in (from memory; set your own).</source>
    <translation>Leere Saite über Bund 12, Basssaite außen.
-Erlaubt: 0.50 mm bis 7.00 mm, 0.0197 in bis 0.276 in.
-Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,50 mm bis 7,00 mm, 0,0197 in bis 0,276 in.
+Vorgabe: 2,00 mm oder 0,079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Open string over fret 12, treble outer string.
 Permitted: 0.50 mm to 6.00 mm, 0.0197 in to 0.236 in.
 Default: 1.60 mm or 0.063 in (from memory; set your own).</source>
    <translation>Leere Saite über Bund 12, Diskantsaite außen.
-Erlaubt: 0.50 mm bis 6.00 mm, 0.0197 in bis 0.236 in.
-Vorgabe: 1.60 mm oder 0.063 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,50 mm bis 6,00 mm, 0,0197 in bis 0,236 in.
+Vorgabe: 1,60 mm oder 0,063 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Options, as differences from this joint.</source>
@@ -1334,24 +1334,24 @@ Vorgabe: 1.60 mm oder 0.063 in (aus dem Gedächtnis; den eigenen Wert angeben).<
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 2.50 mm or 0.098 in (from memory; set your own).</source>
    <translation>Äußere Saite zur Griffbrettkante am letzten Bund, mindestens.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 2.50 mm oder 0.098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 2,50 mm oder 0,098 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Outer string to outer string at the nut, centre to centre.
 Permitted: 20.00 mm to 75.00 mm, 0.787 in to 2.953 in.
 Default: 35.00 mm or 1.378 in (from memory; set your own).</source>
    <translation>Äußere Saite zu äußerer Saite am Sattel, Mitte zu Mitte.
-Erlaubt: 20.00 mm bis 75.00 mm, 0.787 in bis 2.953 in.
-Vorgabe: 35.00 mm oder 1.378 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 20,00 mm bis 75,00 mm, 0,787 in bis 2,953 in.
+Vorgabe: 35,00 mm oder 1,378 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Outer string to outer string at the saddles.
 Permitted: 30.00 mm to 110.00 mm, 1.181 in to 4.331 in.
 Default: 52.50 mm or 2.067 in (from memory; set your own).</source>
    <translation>Äußere Saite zu äußerer Saite an den Saitenreitern.
-Erlaubt: 30.00 mm bis 110.00 mm, 1.181 in bis 4.331 in.
-Vorgabe: 52.50 mm oder 2.067 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 30,00 mm bis 110,00 mm, 1,181 in bis 4,331 in.
+Vorgabe: 52,50 mm oder 2,067 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Outline</source>
@@ -1374,64 +1374,64 @@ Vorgabe: 52.50 mm oder 2.067 in (aus dem Gedächtnis; den eigenen Wert angeben).
 Permitted: 28.00 mm to 65.00 mm, 1.102 in to 2.559 in.
 Default: 40.00 mm or 1.575 in (from memory; set your own).</source>
    <translation>Eigener Umriss: Mittellinie bis zur Wand des Cutaways neben der Tasche, Bassseite.
-Erlaubt: 28.00 mm bis 65.00 mm, 1.102 in bis 2.559 in.
-Vorgabe: 40.00 mm oder 1.575 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 28,00 mm bis 65,00 mm, 1,102 in bis 2,559 in.
+Vorgabe: 40,00 mm oder 1,575 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Own outline: centreline to the cutaway's wall beside the pocket, treble side.
 Permitted: 28.00 mm to 65.00 mm, 1.102 in to 2.559 in.
 Default: 36.00 mm or 1.417 in (from memory; set your own).</source>
    <translation>Eigener Umriss: Mittellinie bis zur Wand des Cutaways neben der Tasche, Diskantseite.
-Erlaubt: 28.00 mm bis 65.00 mm, 1.102 in bis 2.559 in.
-Vorgabe: 36.00 mm oder 1.417 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 28,00 mm bis 65,00 mm, 1,102 in bis 2,559 in.
+Vorgabe: 36,00 mm oder 1,417 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Own outline: end wall to the body's tail.
 Permitted: 250.00 mm to 450.00 mm, 9.843 in to 17.717 in.
 Default: 310.00 mm or 12.205 in (from memory; set your own).</source>
    <translation>Eigener Umriss: Stirnwand bis zum unteren Ende des Korpus.
-Erlaubt: 250.00 mm bis 450.00 mm, 9.843 in bis 17.717 in.
-Vorgabe: 310.00 mm oder 12.205 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 250,00 mm bis 450,00 mm, 9,843 in bis 17,717 in.
+Vorgabe: 310,00 mm oder 12,205 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Own outline: end wall to the bottom of the bass cutaway, toward the mouth.
 Permitted: -20.00 mm to 70.00 mm, -0.787 in to 2.756 in.
 Default: 34.00 mm or 1.339 in (from memory; set your own).</source>
    <translation>Eigener Umriss: Stirnwand bis zum Grund des bassseitigen Cutaways, zur Mündung hin.
-Erlaubt: -20.00 mm bis 70.00 mm, -0.787 in bis 2.756 in.
-Vorgabe: 34.00 mm oder 1.339 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 70,00 mm, -0,787 in bis 2,756 in.
+Vorgabe: 34,00 mm oder 1,339 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Own outline: end wall to the bottom of the treble cutaway, toward the mouth.
 Permitted: -20.00 mm to 70.00 mm, -0.787 in to 2.756 in.
 Default: 18.00 mm or 0.709 in (from memory; set your own).</source>
    <translation>Eigener Umriss: Stirnwand bis zum Grund des diskantseitigen Cutaways, zur Mündung hin.
-Erlaubt: -20.00 mm bis 70.00 mm, -0.787 in bis 2.756 in.
-Vorgabe: 18.00 mm oder 0.709 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 70,00 mm, -0,787 in bis 2,756 in.
+Vorgabe: 18,00 mm oder 0,709 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Own outline: narrowest part at the waist.
 Permitted: 160.00 mm to 320.00 mm, 6.299 in to 12.598 in.
 Default: 235.00 mm or 9.252 in (from memory; set your own).</source>
    <translation>Eigener Umriss: schmalste Stelle an der Taille.
-Erlaubt: 160.00 mm bis 320.00 mm, 6.299 in bis 12.598 in.
-Vorgabe: 235.00 mm oder 9.252 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 160,00 mm bis 320,00 mm, 6,299 in bis 12,598 in.
+Vorgabe: 235,00 mm oder 9,252 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Own outline: widest part at the horns.
 Permitted: 240.00 mm to 380.00 mm, 9.449 in to 14.961 in.
 Default: 285.00 mm or 11.220 in (from memory; set your own).</source>
    <translation>Eigener Umriss: breiteste Stelle an den Hörnern.
-Erlaubt: 240.00 mm bis 380.00 mm, 9.449 in bis 14.961 in.
-Vorgabe: 285.00 mm oder 11.220 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 240,00 mm bis 380,00 mm, 9,449 in bis 14,961 in.
+Vorgabe: 285,00 mm oder 11,220 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Own outline: widest part behind the bridge.
 Permitted: 220.00 mm to 420.00 mm, 8.661 in to 16.535 in.
 Default: 325.00 mm or 12.795 in (from memory; set your own).</source>
    <translation>Eigener Umriss: breiteste Stelle hinter der Brücke.
-Erlaubt: 220.00 mm bis 420.00 mm, 8.661 in bis 16.535 in.
-Vorgabe: 325.00 mm oder 12.795 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 220,00 mm bis 420,00 mm, 8,661 in bis 16,535 in.
+Vorgabe: 325,00 mm oder 12,795 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Pickup Bridge Body Height</source>
@@ -1582,8 +1582,8 @@ Vorgabe: 325.00 mm oder 12.795 in (aus dem Gedächtnis; den eigenen Wert angeben
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 1.50 mm or 0.059 in (from memory; set your own).</source>
    <translation>Vorbohrung tiefer als die Schraube.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 1.50 mm oder 0.059 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 1,50 mm oder 0,059 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Plate</source>
@@ -1598,16 +1598,16 @@ Vorgabe: 1.50 mm oder 0.059 in (aus dem Gedächtnis; den eigenen Wert angeben).<
 Permitted: -15.00 mm to 60.00 mm, -0.591 in to 2.362 in.
 Default: 9.00 mm or 0.354 in (from memory; set your own).</source>
    <translation>Oberkanten der Polstücke über der Montagefläche, höchste Stellung.
-Erlaubt: -15.00 mm bis 60.00 mm, -0.591 in bis 2.362 in.
-Vorgabe: 9.00 mm oder 0.354 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -15,00 mm bis 60,00 mm, -0,591 in bis 2,362 in.
+Vorgabe: 9,00 mm oder 0,354 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Pole tops above the mount at the lowest the hardware allows.
 Permitted: -20.00 mm to 45.00 mm, -0.787 in to 1.772 in.
 Default: 0.50 mm or 0.0197 in (from memory; set your own).</source>
    <translation>Oberkanten der Polstücke über der Montagefläche, tiefste Stellung, die die Beschläge zulassen.
-Erlaubt: -20.00 mm bis 45.00 mm, -0.787 in bis 1.772 in.
-Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 45,00 mm, -0,787 in bis 1,772 in.
+Vorgabe: 0,50 mm oder 0,0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Post Spacing</source>
@@ -1626,8 +1626,8 @@ Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).
 Permitted: 0.00 mm to 6.00 mm, 0.000 in to 0.236 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>Radius, der zwischen Boden und Wänden bleibt.
-Erlaubt: 0.00 mm bis 6.00 mm, 0.000 in bis 0.236 in.
-Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 6,00 mm, 0,000 in bis 0,236 in.
+Vorgabe: 0,00 mm oder 0,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Radius of its corners in plan.
@@ -1636,46 +1636,46 @@ Permitted: 0.00 mm to 40.00 mm, 0.000 in to 1.575 in.
 Default: 3.20 mm or 0.126 in (from memory; set your own).</source>
    <translation>Radius seiner Ecken in der Draufsicht.
 Ein Wert in mm je Hohlraum.
-Erlaubt: 0.00 mm bis 40.00 mm, 0.000 in bis 1.575 in.
-Vorgabe: 3.20 mm oder 0.126 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 40,00 mm, 0,000 in bis 1,575 in.
+Vorgabe: 3,20 mm oder 0,126 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Radius of the corners between end wall and sides, left by the cutter.
 Permitted: 0.00 mm to 15.00 mm, 0.000 in to 0.591 in.
 Default: 3.20 mm or 0.126 in (from memory; set your own).</source>
    <translation>Radius der Ecken zwischen Stirnwand und Seiten, den der Fräser lässt.
-Erlaubt: 0.00 mm bis 15.00 mm, 0.000 in bis 0.591 in.
-Vorgabe: 3.20 mm oder 0.126 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 15,00 mm, 0,000 in bis 0,591 in.
+Vorgabe: 3,20 mm oder 0,126 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Radius of the fretboard's top at its end; 100000 mm for a flat one.
 Permitted: 120.00 mm to 100000.00 mm, 4.724 in to 3937.008 in.</source>
    <translation>Radius der Griffbrettoberseite an ihrem Ende; 100000 mm für eine ebene.
-Erlaubt: 120.00 mm bis 100000.00 mm, 4.724 in bis 3937.008 in.</translation>
+Erlaubt: 120,00 mm bis 100000,00 mm, 4,724 in bis 3937,008 in.</translation>
   </message>
   <message>
    <source>Radius of the fretboard's top at the nut; 100000 mm for a flat one.
 Permitted: 120.00 mm to 100000.00 mm, 4.724 in to 3937.008 in.
 Default: 304.80 mm or 12.000 in (from memory; set your own).</source>
    <translation>Radius der Griffbrettoberseite am Sattel; 100000 mm für eine ebene.
-Erlaubt: 120.00 mm bis 100000.00 mm, 4.724 in bis 3937.008 in.
-Vorgabe: 304.80 mm oder 12.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 120,00 mm bis 100000,00 mm, 4,724 in bis 3937,008 in.
+Vorgabe: 304,80 mm oder 12,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Radius of the heel's corners in plan.
 Permitted: 0.00 mm to 20.00 mm, 0.000 in to 0.787 in.
 Default: 3.20 mm or 0.126 in (from memory; set your own).</source>
    <translation>Radius der Ecken des Halsfußes in der Draufsicht.
-Erlaubt: 0.00 mm bis 20.00 mm, 0.000 in bis 0.787 in.
-Vorgabe: 3.20 mm oder 0.126 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 20,00 mm, 0,000 in bis 0,787 in.
+Vorgabe: 3,20 mm oder 0,126 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Radius of the rounded outer edges, top and back.
 Permitted: 0.00 mm to 12.00 mm, 0.000 in to 0.472 in.
 Default: 3.00 mm or 0.118 in (from memory; set your own).</source>
    <translation>Radius der gerundeten Außenkanten, Decke und Rückseite.
-Erlaubt: 0.00 mm bis 12.00 mm, 0.000 in bis 0.472 in.
-Vorgabe: 3.00 mm oder 0.118 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 12,00 mm, 0,000 in bis 0,472 in.
+Vorgabe: 3,00 mm oder 0,118 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Reach</source>
@@ -1694,8 +1694,8 @@ Vorgabe: 3.00 mm oder 0.118 in (aus dem Gedächtnis; den eigenen Wert angeben).<
 Permitted: 0.00 mm to 1.00 mm, 0.000 in to 0.039 in.
 Default: 0.20 mm or 0.0079 in (from memory; set your own).</source>
    <translation>Halskrümmung: größte Tiefe der Bundkronen unter der Sehne von Bund 1 bis zum letzten.
-Erlaubt: 0.00 mm bis 1.00 mm, 0.000 in bis 0.039 in.
-Vorgabe: 0.20 mm oder 0.0079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 1,00 mm, 0,000 in bis 0,039 in.
+Vorgabe: 0,20 mm oder 0,0079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Rod</source>
@@ -1733,13 +1733,13 @@ Vorgabe: 0.20 mm oder 0.0079 in (aus dem Gedächtnis; den eigenen Wert angeben).
    <source>Round end: radius of the end wall in plan.
 Permitted: 15.00 mm to 400.00 mm, 0.591 in to 15.748 in.</source>
    <translation>Rundes Ende: Radius der Stirnwand in der Draufsicht.
-Erlaubt: 15.00 mm bis 400.00 mm, 0.591 in bis 15.748 in.</translation>
+Erlaubt: 15,00 mm bis 400,00 mm, 0,591 in bis 15,748 in.</translation>
   </message>
   <message>
    <source>Round end: radius of the heel end in plan.
 Permitted: 15.00 mm to 400.00 mm, 0.591 in to 15.748 in.</source>
    <translation>Rundes Ende: Radius des Halsfußendes in der Draufsicht.
-Erlaubt: 15.00 mm bis 400.00 mm, 0.591 in bis 15.748 in.</translation>
+Erlaubt: 15,00 mm bis 400,00 mm, 0,591 in bis 15,748 in.</translation>
   </message>
   <message>
    <source>Saddle Radius</source>
@@ -1750,56 +1750,56 @@ Erlaubt: 15.00 mm bis 400.00 mm, 0.591 in bis 15.748 in.</translation>
 Permitted: -3.00 mm to 12.00 mm, -0.118 in to 0.472 in.
 Default: 3.80 mm or 0.150 in (from memory; set your own).</source>
    <translation>Saitenreiter hinter der Mensur, äußere Basssaite.
-Erlaubt: -3.00 mm bis 12.00 mm, -0.118 in bis 0.472 in.
-Vorgabe: 3.80 mm oder 0.150 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -3,00 mm bis 12,00 mm, -0,118 in bis 0,472 in.
+Vorgabe: 3,80 mm oder 0,150 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Saddle behind the scale length, treble outer string.
 Permitted: -3.00 mm to 12.00 mm, -0.118 in to 0.472 in.
 Default: 1.20 mm or 0.047 in (from memory; set your own).</source>
    <translation>Saitenreiter hinter der Mensur, äußere Diskantsaite.
-Erlaubt: -3.00 mm bis 12.00 mm, -0.118 in bis 0.472 in.
-Vorgabe: 1.20 mm oder 0.047 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -3,00 mm bis 12,00 mm, -0,118 in bis 0,472 in.
+Vorgabe: 1,20 mm oder 0,047 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Saddle to string anchor, along X.
 Permitted: 1.00 mm to 150.00 mm, 0.039 in to 5.906 in.
 Default: 30.00 mm or 1.181 in (from memory; set your own).</source>
    <translation>Saitenreiter bis zur Saitenaufhängung, längs X.
-Erlaubt: 1.00 mm bis 150.00 mm, 0.039 in bis 5.906 in.
-Vorgabe: 30.00 mm oder 1.181 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 1,00 mm bis 150,00 mm, 0,039 in bis 5,906 in.
+Vorgabe: 30,00 mm oder 1,181 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Saddle travel along the strings.
 Permitted: 0.00 mm to 40.00 mm, 0.000 in to 1.575 in.
 Default: 10.00 mm or 0.394 in (from memory; set your own).</source>
    <translation>Stellweg der Saitenreiter längs der Saiten.
-Erlaubt: 0.00 mm bis 40.00 mm, 0.000 in bis 1.575 in.
-Vorgabe: 10.00 mm oder 0.394 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 40,00 mm, 0,000 in bis 1,575 in.
+Vorgabe: 10,00 mm oder 0,394 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Sampled top: X of the first row.
 Permitted: -400.00 mm to 400.00 mm, -15.748 in to 15.748 in.
 Default: -80.00 mm or -3.150 in (from memory; set your own).</source>
    <translation>Abgetastete Decke: X der ersten Reihe.
-Erlaubt: -400.00 mm bis 400.00 mm, -15.748 in bis 15.748 in.
-Vorgabe: -80.00 mm oder -3.150 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -400,00 mm bis 400,00 mm, -15,748 in bis 15,748 in.
+Vorgabe: -80,00 mm oder -3,150 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Sampled top: Y of a row's first.
 Permitted: -400.00 mm to 400.00 mm, -15.748 in to 15.748 in.
 Default: -70.00 mm or -2.756 in (from memory; set your own).</source>
    <translation>Abgetastete Decke: Y des ersten Punkts einer Reihe.
-Erlaubt: -400.00 mm bis 400.00 mm, -15.748 in bis 15.748 in.
-Vorgabe: -70.00 mm oder -2.756 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -400,00 mm bis 400,00 mm, -15,748 in bis 15,748 in.
+Vorgabe: -70,00 mm oder -2,756 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Sampled top: from sample to sample.
 Permitted: 0.50 mm to 50.00 mm, 0.0197 in to 1.969 in.
 Default: 10.00 mm or 0.394 in (from memory; set your own).</source>
    <translation>Abgetastete Decke: von Messpunkt zu Messpunkt.
-Erlaubt: 0.50 mm bis 50.00 mm, 0.0197 in bis 1.969 in.
-Vorgabe: 10.00 mm oder 0.394 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,50 mm bis 50,00 mm, 0,0197 in bis 1,969 in.
+Vorgabe: 10,00 mm oder 0,394 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Sampled top: heights over the origin, row by row across the centreline.
@@ -1807,15 +1807,15 @@ One value in mm for each sample.
 Permitted: -100.00 mm to 100.00 mm, -3.937 in to 3.937 in.</source>
    <translation>Abgetastete Decke: Höhen über dem Ursprung, Reihe für Reihe quer zur Mittellinie.
 Ein Wert in mm je Messpunkt.
-Erlaubt: -100.00 mm bis 100.00 mm, -3.937 in bis 3.937 in.</translation>
+Erlaubt: -100,00 mm bis 100,00 mm, -3,937 in bis 3,937 in.</translation>
   </message>
   <message>
    <source>Sampled top: largest error found between the samples.
 Permitted: 0.00 mm to 20.00 mm, 0.000 in to 0.787 in.
 Default: 0.00 mm or 0.000 in (chosen by this project).</source>
    <translation>Abgetastete Decke: größter Fehler zwischen den Messpunkten.
-Erlaubt: 0.00 mm bis 20.00 mm, 0.000 in bis 0.787 in.
-Vorgabe: 0.00 mm oder 0.000 in (von diesem Projekt gewählt).</translation>
+Erlaubt: 0,00 mm bis 20,00 mm, 0,000 in bis 0,787 in.
+Vorgabe: 0,00 mm oder 0,000 in (von diesem Projekt gewählt).</translation>
   </message>
   <message>
    <source>Sampled top: number of samples across.
@@ -1839,15 +1839,15 @@ Permitted: 380.00 mm to 1000.00 mm, 14.961 in to 39.370 in.
 Measure: nut's front face to fret 12, doubled.
 Default: 647.70 mm or 25.500 in (common practice, no source).</source>
    <translation>Mensur (der äußeren Diskantsaite, wo die Mensuren verschieden sind).
-Erlaubt: 380.00 mm bis 1000.00 mm, 14.961 in bis 39.370 in.
+Erlaubt: 380,00 mm bis 1000,00 mm, 14,961 in bis 39,370 in.
 Messen: Vorderkante des Sattels bis Bund 12, verdoppelt.
-Vorgabe: 647.70 mm oder 25.500 in (gängige Praxis, ohne Quelle).</translation>
+Vorgabe: 647,70 mm oder 25,500 in (gängige Praxis, ohne Quelle).</translation>
   </message>
   <message>
    <source>Scale length of the bass outer string.
 Permitted: 380.00 mm to 1000.00 mm, 14.961 in to 39.370 in.</source>
    <translation>Mensur der äußeren Basssaite.
-Erlaubt: 380.00 mm bis 1000.00 mm, 14.961 in bis 39.370 in.</translation>
+Erlaubt: 380,00 mm bis 1000,00 mm, 14,961 in bis 39,370 in.</translation>
   </message>
   <message>
    <source>Screw</source>
@@ -1867,7 +1867,7 @@ Permitted: -20 to 100.
 Default: 1.5 (from memory; set your own).</source>
    <translation>Schraubenachse zum Rand des Halsfußes in Schaftdurchmessern, mindestens.
 Erlaubt: -20 bis 100.
-Vorgabe: 1.5 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 1,5 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Screw grip in shank diameters, least.
@@ -1883,31 +1883,31 @@ One value in mm for each stock.
 Permitted: 10.00 mm to 120.00 mm, 0.394 in to 4.724 in.</source>
    <translation>Schraubenlängen, die die Werkstatt hat.
 Ein Wert in mm je vorrätige Länge.
-Erlaubt: 10.00 mm bis 120.00 mm, 0.394 in bis 4.724 in.</translation>
+Erlaubt: 10,00 mm bis 120,00 mm, 0,394 in bis 4,724 in.</translation>
   </message>
   <message>
    <source>Screw tip under the glue line (one piece: under the slots), least.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 1.50 mm or 0.059 in (from memory; set your own).</source>
    <translation>Schraubenspitze unter der Leimfuge (einteilig: unter den Schlitzen), mindestens.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 1.50 mm oder 0.059 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 1,50 mm oder 0,059 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Screw tip under the glue line, wished.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 3.00 mm or 0.118 in (from memory; set your own).</source>
    <translation>Schraubenspitze unter der Leimfuge, gewünscht.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 3.00 mm oder 0.118 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 3,00 mm oder 0,118 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Screw to truss-rod channel, least.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 1.00 mm or 0.039 in (from memory; set your own).</source>
    <translation>Schraube zum Kanal des Halsstabs, mindestens.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 1.00 mm oder 0.039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 1,00 mm oder 0,039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Screws</source>
@@ -1972,8 +1972,8 @@ Vorgabe: separate saddles (von diesem Projekt gewählt).</translation>
 Permitted: 2.00 mm to 10.00 mm, 0.079 in to 0.394 in.
 Default: 4.20 mm or 0.165 in (from memory; set your own).</source>
    <translation>Durchmesser des Schafts (Außengewinde).
-Erlaubt: 2.00 mm bis 10.00 mm, 0.079 in bis 0.394 in.
-Vorgabe: 4.20 mm oder 0.165 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 2,00 mm bis 10,00 mm, 0,079 in bis 0,394 in.
+Vorgabe: 4,20 mm oder 0,165 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Shape of the end wall in plan.
@@ -1999,7 +1999,7 @@ Permitted: 0 to 1.
 Default: 0.8 (from memory; set your own).</source>
    <translation>Anteil des Halsfußes, der auf dem Boden aufliegen muss.
 Erlaubt: 0 bis 1.
-Vorgabe: 0.8 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 0,8 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Shim</source>
@@ -2106,8 +2106,8 @@ Vorgabe: 0.8 (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
 Permitted: 5.00 mm to 100.00 mm, 0.197 in to 3.937 in.
 Default: 22.00 mm or 0.866 in (from memory; set your own).</source>
    <translation>Größe längs der Mittellinie, mit Rahmen.
-Erlaubt: 5.00 mm bis 100.00 mm, 0.197 in bis 3.937 in.
-Vorgabe: 22.00 mm oder 0.866 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 5,00 mm bis 100,00 mm, 0,197 in bis 3,937 in.
+Vorgabe: 22,00 mm oder 0,866 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Size along the centreline.
@@ -2116,8 +2116,8 @@ Permitted: 3.00 mm to 300.00 mm, 0.118 in to 11.811 in.
 Default: 40.00 mm or 1.575 in (from memory; set your own).</source>
    <translation>Größe längs der Mittellinie.
 Ein Wert in mm je Hohlraum.
-Erlaubt: 3.00 mm bis 300.00 mm, 0.118 in bis 11.811 in.
-Vorgabe: 40.00 mm oder 1.575 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 3,00 mm bis 300,00 mm, 0,118 in bis 11,811 in.
+Vorgabe: 40,00 mm oder 1,575 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Size square to the centreline.
@@ -2126,72 +2126,72 @@ Permitted: 3.00 mm to 300.00 mm, 0.118 in to 11.811 in.
 Default: 90.00 mm or 3.543 in (from memory; set your own).</source>
    <translation>Größe quer zur Mittellinie.
 Ein Wert in mm je Hohlraum.
-Erlaubt: 3.00 mm bis 300.00 mm, 0.118 in bis 11.811 in.
-Vorgabe: 90.00 mm oder 3.543 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 3,00 mm bis 300,00 mm, 0,118 in bis 11,811 in.
+Vorgabe: 90,00 mm oder 3,543 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Size square to the centreline.
 Permitted: 20.00 mm to 160.00 mm, 0.787 in to 6.299 in.
 Default: 84.00 mm or 3.307 in (from memory; set your own).</source>
    <translation>Größe quer zur Mittellinie.
-Erlaubt: 20.00 mm bis 160.00 mm, 0.787 in bis 6.299 in.
-Vorgabe: 84.00 mm oder 3.307 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 20,00 mm bis 160,00 mm, 0,787 in bis 6,299 in.
+Vorgabe: 84,00 mm oder 3,307 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Smallest change of a recess under the bridge.
 Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
 Default: 0.50 mm or 0.0197 in (from memory; set your own).</source>
    <translation>Kleinste Änderung einer Vertiefung unter der Brücke.
-Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
-Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,001 mm bis 10,00 mm, &lt;0,0001 in bis 0,394 in.
+Vorgabe: 0,50 mm oder 0,0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Smallest change of a shim's thickness.
 Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
 Default: 0.10 mm or 0.0039 in (from memory; set your own).</source>
    <translation>Kleinste Änderung der Dicke einer Beilage.
-Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
-Vorgabe: 0.10 mm oder 0.0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,001 mm bis 10,00 mm, &lt;0,0001 in bis 0,394 in.
+Vorgabe: 0,10 mm oder 0,0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Smallest change of how far the binding hangs.
 Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
 Default: 0.10 mm or 0.0039 in (from memory; set your own).</source>
    <translation>Kleinste Änderung des Überhangs der Einfassung.
-Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
-Vorgabe: 0.10 mm oder 0.0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,001 mm bis 10,00 mm, &lt;0,0001 in bis 0,394 in.
+Vorgabe: 0,10 mm oder 0,0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Smallest change of the cover plate's thickness.
 Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
 Default: 0.10 mm or 0.0039 in (from memory; set your own).</source>
    <translation>Kleinste Änderung der Dicke des Schlagbretts.
-Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
-Vorgabe: 0.10 mm oder 0.0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,001 mm bis 10,00 mm, &lt;0,0001 in bis 0,394 in.
+Vorgabe: 0,10 mm oder 0,0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Smallest change of the fretboard's length.
 Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
 Default: 0.50 mm or 0.0197 in (from memory; set your own).</source>
    <translation>Kleinste Änderung der Länge des Griffbretts.
-Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
-Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,001 mm bis 10,00 mm, &lt;0,0001 in bis 0,394 in.
+Vorgabe: 0,50 mm oder 0,0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Smallest change of the pocket's angle.
 Permitted: 0.001° to 5.00°.
 Default: 0.10° (from memory; set your own).</source>
    <translation>Kleinste Änderung des Taschenwinkels.
-Erlaubt: 0.001° bis 5.00°.
-Vorgabe: 0.10° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,001° bis 5,00°.
+Vorgabe: 0,10° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Smallest change of the pocket's depth.
 Permitted: 0.001 mm to 10.00 mm, &lt;0.0001 in to 0.394 in.
 Default: 0.10 mm or 0.0039 in (from memory; set your own).</source>
    <translation>Kleinste Änderung der Taschentiefe.
-Erlaubt: 0.001 mm bis 10.00 mm, &lt;0.0001 in bis 0.394 in.
-Vorgabe: 0.10 mm oder 0.0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,001 mm bis 10,00 mm, &lt;0,0001 in bis 0,394 in.
+Vorgabe: 0,10 mm oder 0,0039 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Spreads between limits that were stated.</source>
@@ -2206,56 +2206,56 @@ Vorgabe: 0.10 mm oder 0.0039 in (aus dem Gedächtnis; den eigenen Wert angeben).
 Permitted: -60.00 mm to 40.00 mm, -2.362 in to 1.575 in.
 Default: 2.00 mm or 0.079 in (from memory; set your own).</source>
    <translation>Saitenaufhängung über der Montagefläche; negativ bei Saiten durch den Korpus.
-Erlaubt: -60.00 mm bis 40.00 mm, -2.362 in bis 1.575 in.
-Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -60,00 mm bis 40,00 mm, -2,362 in bis 1,575 in.
+Vorgabe: 2,00 mm oder 0,079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>String at the last fret over the poles, bass, largest.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 4.00 mm or 0.157 in (from memory; set your own).</source>
    <translation>Saite am letzten Bund über den Polstücken, Bass, höchstens.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 4.00 mm oder 0.157 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 4,00 mm oder 0,157 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>String at the last fret over the poles, bass, least.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 2.00 mm or 0.079 in (from memory; set your own).</source>
    <translation>Saite am letzten Bund über den Polstücken, Bass, mindestens.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 2,00 mm oder 0,079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>String at the last fret over the poles, treble, largest.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 3.20 mm or 0.126 in (from memory; set your own).</source>
    <translation>Saite am letzten Bund über den Polstücken, Diskant, höchstens.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 3.20 mm oder 0.126 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 3,20 mm oder 0,126 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>String at the last fret over the poles, treble, least.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.
 Default: 1.60 mm or 0.063 in (from memory; set your own).</source>
    <translation>Saite am letzten Bund über den Polstücken, Diskant, mindestens.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.
-Vorgabe: 1.60 mm oder 0.063 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.
+Vorgabe: 1,60 mm oder 0,063 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>String's underside above the mount (floating: above the base), saddle at its highest.
 Permitted: 1.50 mm to 60.00 mm, 0.059 in to 2.362 in.
 Default: 14.50 mm or 0.571 in (from memory; set your own).</source>
    <translation>Unterseite der Saite über der Montagefläche (schwebend: über der Grundplatte), Saitenreiter am höchsten.
-Erlaubt: 1.50 mm bis 60.00 mm, 0.059 in bis 2.362 in.
-Vorgabe: 14.50 mm oder 0.571 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 1,50 mm bis 60,00 mm, 0,059 in bis 2,362 in.
+Vorgabe: 14,50 mm oder 0,571 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>String's underside above the mount (floating: above the base), saddle at its lowest.
 Permitted: 1.00 mm to 40.00 mm, 0.039 in to 1.575 in.
 Default: 9.50 mm or 0.374 in (from memory; set your own).</source>
    <translation>Unterseite der Saite über der Montagefläche (schwebend: über der Grundplatte), Saitenreiter am tiefsten.
-Erlaubt: 1.00 mm bis 40.00 mm, 0.039 in bis 1.575 in.
-Vorgabe: 9.50 mm oder 0.374 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 1,00 mm bis 40,00 mm, 0,039 in bis 1,575 in.
+Vorgabe: 9,50 mm oder 0,374 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Strings</source>
@@ -2332,16 +2332,16 @@ Vorgabe: false (von diesem Projekt gewählt).</translation>
 Permitted: 2.00 mm to 60.00 mm, 0.079 in to 2.362 in.
 Default: 12.00 mm or 0.472 in (from memory; set your own).</source>
    <translation>Streifen: Stirnwand bis zur mündungsseitigen Kante des Streifens.
-Erlaubt: 2.00 mm bis 60.00 mm, 0.079 in bis 2.362 in.
-Vorgabe: 12.00 mm oder 0.472 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 2,00 mm bis 60,00 mm, 0,079 in bis 2,362 in.
+Vorgabe: 12,00 mm oder 0,472 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Strip: its thickness.
 Permitted: 0.00 mm to 5.00 mm, 0.000 in to 0.197 in.
 Default: 0.50 mm or 0.0197 in (from memory; set your own).</source>
    <translation>Streifen: seine Dicke.
-Erlaubt: 0.00 mm bis 5.00 mm, 0.000 in bis 0.197 in.
-Vorgabe: 0.50 mm oder 0.0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 5,00 mm, 0,000 in bis 0,197 in.
+Vorgabe: 0,50 mm oder 0,0197 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Tail</source>
@@ -2404,8 +2404,8 @@ Vorgabe: top (von diesem Projekt gewählt).</translation>
 Permitted: -10.0 °C to 50.0 °C.
 Default: 20.0 °C (from memory; set your own).</source>
    <translation>Der Raum des Besitzers.
-Erlaubt: -10.0 °C bis 50.0 °C.
-Vorgabe: 20.0 °C (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -10,0 °C bis 50,0 °C.
+Vorgabe: 20,0 °C (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>The plate of this joint.</source>
@@ -2461,9 +2461,9 @@ Permitted: 20.00 mm to 90.00 mm, 0.787 in to 3.543 in.
 Measure it with calipers at the pocket's end wall.
 Default: 44.45 mm or 1.750 in (from memory; set your own).</source>
    <translation>Dicke des Korpus, Rückseite bis Decke, an der Stirnwand der Tasche.
-Erlaubt: 20.00 mm bis 90.00 mm, 0.787 in bis 3.543 in.
+Erlaubt: 20,00 mm bis 90,00 mm, 0,787 in bis 3,543 in.
 Messen mit: Messschieber an der Stirnwand der Tasche.
-Vorgabe: 44.45 mm oder 1.750 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 44,45 mm oder 1,750 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Thickness of the cover plate.
@@ -2471,33 +2471,33 @@ Permitted: 0.50 mm to 6.00 mm, 0.0197 in to 0.236 in.
 Measure it with calipers at the cut-out's edge.
 Default: 2.40 mm or 0.094 in (common practice, no source).</source>
    <translation>Dicke des Schlagbretts.
-Erlaubt: 0.50 mm bis 6.00 mm, 0.0197 in bis 0.236 in.
+Erlaubt: 0,50 mm bis 6,00 mm, 0,0197 in bis 0,236 in.
 Messen mit: Messschieber am Rand des Ausschnitts.
-Vorgabe: 2.40 mm oder 0.094 in (gängige Praxis, ohne Quelle).</translation>
+Vorgabe: 2,40 mm oder 0,094 in (gängige Praxis, ohne Quelle).</translation>
   </message>
   <message>
    <source>Thickness of the neck plate.
 Permitted: 0.50 mm to 6.00 mm, 0.0197 in to 0.236 in.
 Default: 2.00 mm or 0.079 in (from memory; set your own).</source>
    <translation>Dicke der Halsplatte.
-Erlaubt: 0.50 mm bis 6.00 mm, 0.0197 in bis 0.236 in.
-Vorgabe: 2.00 mm oder 0.079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,50 mm bis 6,00 mm, 0,0197 in bis 0,236 in.
+Vorgabe: 2,00 mm oder 0,079 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Thickness of the neck's shaft, fretboard included, beyond the heel.
 Permitted: 10.00 mm to 40.00 mm, 0.394 in to 1.575 in.
 Default: 20.00 mm or 0.787 in (from memory; set your own).</source>
    <translation>Dicke des Halses mit Griffbrett jenseits des Halsfußes.
-Erlaubt: 10.00 mm bis 40.00 mm, 0.394 in bis 1.575 in.
-Vorgabe: 20.00 mm oder 0.787 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 10,00 mm bis 40,00 mm, 0,394 in bis 1,575 in.
+Vorgabe: 20,00 mm oder 0,787 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Tilt of the floor; positive tips the headstock back.
 Permitted: -6.00° to 6.00°.
 Default: 0.00° (from memory; set your own).</source>
    <translation>Neigung des Bodens; positiv kippt die Kopfplatte zurück.
-Erlaubt: -6.00° bis 6.00°.
-Vorgabe: 0.00° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -6,00° bis 6,00°.
+Vorgabe: 0,00° (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Top</source>
@@ -2537,9 +2537,9 @@ Permitted: 200.00 mm to 800.00 mm, 7.874 in to 31.496 in.
 Measure: rule along the centreline.
 Default: 460.60 mm or 18.134 in (from memory; set your own).</source>
    <translation>U_h: Vorderkante des Sattels bis Ende des Halsfußes auf der Mittellinie.
-Erlaubt: 200.00 mm bis 800.00 mm, 7.874 in bis 31.496 in.
+Erlaubt: 200,00 mm bis 800,00 mm, 7,874 in bis 31,496 in.
 Messen: Lineal längs der Mittellinie.
-Vorgabe: 460.60 mm oder 18.134 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 460,60 mm oder 18,134 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Under Overhang</source>
@@ -2748,32 +2748,32 @@ Vorgabe: headstock (von diesem Projekt gewählt).</translation>
 Permitted: 0.00 mm to 6.00 mm, 0.000 in to 0.236 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>Breite der Einfassung an jeder Kante; 0 für keine.
-Erlaubt: 0.00 mm bis 6.00 mm, 0.000 in bis 0.236 in.
-Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,00 mm bis 6,00 mm, 0,000 in bis 0,236 in.
+Vorgabe: 0,00 mm oder 0,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Width of the bridge's base.
 Permitted: 30.00 mm to 180.00 mm, 1.181 in to 7.087 in.
 Default: 82.00 mm or 3.228 in (from memory; set your own).</source>
    <translation>Breite der Grundplatte der Brücke.
-Erlaubt: 30.00 mm bis 180.00 mm, 1.181 in bis 7.087 in.
-Vorgabe: 82.00 mm oder 3.228 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 30,00 mm bis 180,00 mm, 1,181 in bis 7,087 in.
+Vorgabe: 82,00 mm oder 3,228 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Width of the fret crowns.
 Permitted: 0.80 mm to 4.00 mm, 0.031 in to 0.157 in.
 Default: 2.40 mm or 0.094 in (from memory; set your own).</source>
    <translation>Breite der Bundkronen.
-Erlaubt: 0.80 mm bis 4.00 mm, 0.031 in bis 0.157 in.
-Vorgabe: 2.40 mm oder 0.094 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 0,80 mm bis 4,00 mm, 0,031 in bis 0,157 in.
+Vorgabe: 2,40 mm oder 0,094 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Width of the neck plate.
 Permitted: 15.00 mm to 90.00 mm, 0.591 in to 3.543 in.
 Default: 51.00 mm or 2.008 in (from memory; set your own).</source>
    <translation>Breite der Halsplatte.
-Erlaubt: 15.00 mm bis 90.00 mm, 0.591 in bis 3.543 in.
-Vorgabe: 51.00 mm oder 2.008 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 15,00 mm bis 90,00 mm, 0,591 in bis 3,543 in.
+Vorgabe: 51,00 mm oder 2,008 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Width of the pocket at the end wall.
@@ -2781,9 +2781,9 @@ Permitted: 35.00 mm to 110.00 mm, 1.378 in to 4.331 in.
 Measure it with inside calipers close to the end wall, above the corner radii.
 Default: 56.20 mm or 2.213 in (from memory; set your own).</source>
    <translation>Breite der Tasche an der Stirnwand.
-Erlaubt: 35.00 mm bis 110.00 mm, 1.378 in bis 4.331 in.
+Erlaubt: 35,00 mm bis 110,00 mm, 1,378 in bis 4,331 in.
 Messen mit: Innenmessschieber nahe der Stirnwand, über den Eckenradien.
-Vorgabe: 56.20 mm oder 2.213 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 56,20 mm oder 2,213 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Width of the pocket at the mouth.
@@ -2791,23 +2791,23 @@ Permitted: 35.00 mm to 110.00 mm, 1.378 in to 4.331 in.
 Measure it with inside calipers at the body's edge.
 Default: 55.70 mm or 2.193 in (from memory; set your own).</source>
    <translation>Breite der Tasche an der Mündung.
-Erlaubt: 35.00 mm bis 110.00 mm, 1.378 in bis 4.331 in.
+Erlaubt: 35,00 mm bis 110,00 mm, 1,378 in bis 4,331 in.
 Messen mit: Innenmessschieber am Rand des Korpus.
-Vorgabe: 55.70 mm oder 2.193 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 55,70 mm oder 2,193 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Width of the truss-rod channel.
 Permitted: 2.00 mm to 15.00 mm, 0.079 in to 0.591 in.
 Default: 6.40 mm or 0.252 in (from memory; set your own).</source>
    <translation>Breite des Halsstabkanals.
-Erlaubt: 2.00 mm bis 15.00 mm, 0.079 in bis 0.591 in.
-Vorgabe: 6.40 mm oder 0.252 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: 2,00 mm bis 15,00 mm, 0,079 in bis 0,591 in.
+Vorgabe: 6,40 mm oder 0,252 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Wish: strings over the top under the hand, least.
 Permitted: -20.00 mm to 100.00 mm, -0.787 in to 3.937 in.</source>
    <translation>Wunsch: Saiten über der Decke unter der Hand, mindestens.
-Erlaubt: -20.00 mm bis 100.00 mm, -0.787 in bis 3.937 in.</translation>
+Erlaubt: -20,00 mm bis 100,00 mm, -0,787 in bis 3,937 in.</translation>
   </message>
   <message>
    <source>Withdrawal capacity per handbook divided by this.
@@ -2865,7 +2865,7 @@ One value in mm for each pilot.
 Permitted: -150.00 mm to 0.00 mm, -5.906 in to 0.000 in.</source>
    <translation>X einer alten Vorbohrung im Halsfuß, ab Ende des Halsfußes (Koordinatensystem des Halses, negativ).
 Ein Wert in mm je Vorbohrung.
-Erlaubt: -150.00 mm bis 0.00 mm, -5.906 in bis 0.000 in.</translation>
+Erlaubt: -150,00 mm bis 0,00 mm, -5,906 in bis 0,000 in.</translation>
   </message>
   <message>
    <source>X of the cavity's centre.
@@ -2873,31 +2873,31 @@ One value in mm for each cavity.
 Permitted: -200.00 mm to 450.00 mm, -7.874 in to 17.717 in.</source>
    <translation>X der Mitte des Hohlraums.
 Ein Wert in mm je Hohlraum.
-Erlaubt: -200.00 mm bis 450.00 mm, -7.874 in bis 17.717 in.</translation>
+Erlaubt: -200,00 mm bis 450,00 mm, -7,874 in bis 17,717 in.</translation>
   </message>
   <message>
    <source>X of the pickup's pole line.
 Permitted: -20.00 mm to 500.00 mm, -0.787 in to 19.685 in.
 Default: 142.00 mm or 5.591 in (from memory; set your own).</source>
    <translation>X der Polstücklinie des Tonabnehmers.
-Erlaubt: -20.00 mm bis 500.00 mm, -0.787 in bis 19.685 in.
-Vorgabe: 142.00 mm oder 5.591 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 500,00 mm, -0,787 in bis 19,685 in.
+Vorgabe: 142,00 mm oder 5,591 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>X of the pickup's pole line.
 Permitted: -20.00 mm to 500.00 mm, -0.787 in to 19.685 in.
 Default: 34.00 mm or 1.339 in (from memory; set your own).</source>
    <translation>X der Polstücklinie des Tonabnehmers.
-Erlaubt: -20.00 mm bis 500.00 mm, -0.787 in bis 19.685 in.
-Vorgabe: 34.00 mm oder 1.339 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 500,00 mm, -0,787 in bis 19,685 in.
+Vorgabe: 34,00 mm oder 1,339 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>X of the pickup's pole line.
 Permitted: -20.00 mm to 500.00 mm, -0.787 in to 19.685 in.
 Default: 88.00 mm or 3.465 in (from memory; set your own).</source>
    <translation>X der Polstücklinie des Tonabnehmers.
-Erlaubt: -20.00 mm bis 500.00 mm, -0.787 in bis 19.685 in.
-Vorgabe: 88.00 mm oder 3.465 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -20,00 mm bis 500,00 mm, -0,787 in bis 19,685 in.
+Vorgabe: 88,00 mm oder 3,465 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>X of the saddle's string rest with the saddle fully forward.
@@ -2905,9 +2905,9 @@ Permitted: 20.00 mm to 600.00 mm, 0.787 in to 23.622 in.
 Measure: rule from the end wall.
 Default: 184.50 mm or 7.264 in (from memory; set your own).</source>
    <translation>X der Saitenauflage, Saitenreiter ganz nach vorn gestellt.
-Erlaubt: 20.00 mm bis 600.00 mm, 0.787 in bis 23.622 in.
+Erlaubt: 20,00 mm bis 600,00 mm, 0,787 in bis 23,622 in.
 Messen: Lineal von der Stirnwand.
-Vorgabe: 184.50 mm oder 7.264 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Vorgabe: 184,50 mm oder 7,264 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>X of the screw in the body frame at the floor.
@@ -2915,7 +2915,7 @@ One value in mm for each screw.
 Permitted: -150.00 mm to 0.00 mm, -5.906 in to 0.000 in.</source>
    <translation>X der Schraube im Koordinatensystem des Korpus, am Boden.
 Ein Wert in mm je Schraube.
-Erlaubt: -150.00 mm bis 0.00 mm, -5.906 in bis 0.000 in.</translation>
+Erlaubt: -150,00 mm bis 0,00 mm, -5,906 in bis 0,000 in.</translation>
   </message>
   <message>
    <source>X points to the other end of the centreline.</source>
@@ -2925,7 +2925,7 @@ Erlaubt: -150.00 mm bis 0.00 mm, -5.906 in bis 0.000 in.</translation>
    <source>X under the playing hand; midway from fretboard end to saddles unless stated.
 Permitted: 0.00 mm to 600.00 mm, 0.000 in to 23.622 in.</source>
    <translation>X unter der Spielhand; ohne Angabe auf halbem Weg vom Griffbrettende zu den Saitenreitern.
-Erlaubt: 0.00 mm bis 600.00 mm, 0.000 in bis 23.622 in.</translation>
+Erlaubt: 0,00 mm bis 600,00 mm, 0,000 in bis 23,622 in.</translation>
   </message>
   <message>
    <source>Y of an old pilot hole in the heel.
@@ -2933,7 +2933,7 @@ One value in mm for each pilot.
 Permitted: -60.00 mm to 60.00 mm, -2.362 in to 2.362 in.</source>
    <translation>Y einer alten Vorbohrung im Halsfuß.
 Ein Wert in mm je Vorbohrung.
-Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
+Erlaubt: -60,00 mm bis 60,00 mm, -2,362 in bis 2,362 in.</translation>
   </message>
   <message>
    <source>Y of the cavity's centre.
@@ -2942,8 +2942,8 @@ Permitted: -200.00 mm to 200.00 mm, -7.874 in to 7.874 in.
 Default: 0.00 mm or 0.000 in (from memory; set your own).</source>
    <translation>Y der Mitte des Hohlraums.
 Ein Wert in mm je Hohlraum.
-Erlaubt: -200.00 mm bis 200.00 mm, -7.874 in bis 7.874 in.
-Vorgabe: 0.00 mm oder 0.000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
+Erlaubt: -200,00 mm bis 200,00 mm, -7,874 in bis 7,874 in.
+Vorgabe: 0,00 mm oder 0,000 in (aus dem Gedächtnis; den eigenen Wert angeben).</translation>
   </message>
   <message>
    <source>Y of the screw.
@@ -2951,7 +2951,7 @@ One value in mm for each screw.
 Permitted: -60.00 mm to 60.00 mm, -2.362 in to 2.362 in.</source>
    <translation>Y der Schraube.
 Ein Wert in mm je Schraube.
-Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
+Erlaubt: -60,00 mm bis 60,00 mm, -2,362 in bis 2,362 in.</translation>
   </message>
  </context>
  <context>
@@ -3362,7 +3362,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Click the top of the body, in the 3D view.</source>
-   <translation>Die Decke des Korpus anklicken, in der 3D-Ansicht.</translation>
+   <translation>Die Oberseite des Korpus anklicken, in der 3D-Ansicht.</translation>
   </message>
   <message>
    <source>Climate</source>
@@ -3434,7 +3434,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>DOES NOT FIT through the year</source>
-   <translation>PASST NICHT durch das Jahr</translation>
+   <translation>PASST NICHT übers Jahr</translation>
   </message>
   <message>
    <source>DXF or FCStd file with one closed outline in the body frame</source>
@@ -3566,7 +3566,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>Follow clearances and grip through the owner's year</source>
-   <translation>Spiel und Halt der Schrauben durch das Jahr beim Besitzer verfolgen</translation>
+   <translation>Spiel und Halt der Schrauben übers Jahr beim Besitzer verfolgen</translation>
   </message>
   <message>
    <source>Found by itself.</source>
@@ -6094,7 +6094,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>does NOT fit through the year</source>
-   <translation>passt NICHT durch das Jahr</translation>
+   <translation>passt NICHT übers Jahr</translation>
   </message>
   <message>
    <source>does not fit</source>
@@ -6242,7 +6242,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>fits through the year</source>
-   <translation>passt durch das Jahr</translation>
+   <translation>passt übers Jahr</translation>
   </message>
   <message>
    <source>fitting</source>
@@ -8010,7 +8010,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>room under the overhang through the year</source>
-   <translation>Luft unter dem Überstand durch das Jahr</translation>
+   <translation>Luft unter dem Überstand übers Jahr</translation>
   </message>
   <message>
    <source>round</source>
@@ -8390,7 +8390,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>side clearance through the year</source>
-   <translation>Seitenspiel durch das Jahr</translation>
+   <translation>Seitenspiel übers Jahr</translation>
   </message>
   <message>
    <source>side clearance, bass</source>
@@ -9742,7 +9742,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   </message>
   <message>
    <source>{} through the year</source>
-   <translation>{} durch das Jahr</translation>
+   <translation>{} übers Jahr</translation>
   </message>
   <message>
    <source>{} to spare</source>
@@ -10364,7 +10364,7 @@ Erlaubt: -60.00 mm bis 60.00 mm, -2.362 in bis 2.362 in.</translation>
   <name>NeckFit_Seasons</name>
   <message>
    <source>Follow clearances and grip through the owner's year</source>
-   <translation>Spiel und Halt der Schrauben durch das Jahr beim Besitzer verfolgen</translation>
+   <translation>Spiel und Halt der Schrauben übers Jahr beim Besitzer verfolgen</translation>
   </message>
   <message>
    <source>Through the &amp;year…</source>

@@ -152,9 +152,9 @@ def test_two_states_are_compared_and_only_what_changed_is_listed(told):
     assert "end clearance" not in rows
     assert compared["measured"] == [["pocket depth", "15.88 mm", "17.00 mm"]]
     assert "99 in" in compared["refused"]
-    said, verdicts = compared["before typing"]
+    said, tells_verdicts = compared["before typing"]
     assert said.startswith("Nothing is measured yet")
-    assert verdicts == ""
+    assert not tells_verdicts
     assert compared["tables before typing"] == []
     assert "measured: " in compared["once typed"]
     assert compared["depth stays"] == told["inches"]["5/8 in"]

@@ -69,6 +69,7 @@ def test_the_property_editor_speaks_along(told):
     depth = next(text for text in german if "Name: Depth\n" in text)
     assert depth.startswith("Taschentiefe | ")
     assert "Tiefe der Tasche im rohen Holz, an der Stirnwand" in depth
+    assert "3,00 mm bis 60,00 mm" in depth
     assert left(before, german) == []
     assert after == before
 

@@ -71,13 +71,11 @@ class CompareDialog(DecideDialog):
                 ask = tr("Nothing is measured yet: type what you measured into the last column.")
         elif chosen == JOB_FILE and not self.file:
             ask = tr("No job file is chosen yet: choose one below.")
-        if not ask:
-            return False
-        self.heads[0].setText(ask)
-        self.heads[1].clear()
-        for table in (self.values, self.findings):
-            table.setRowCount(0)
-        return True
+        for part in (self.heads[1], self.values, self.findings):
+            part.setVisible(not ask)
+        if ask:
+            self.heads[0].setText(ask)
+        return bool(ask)
 
     def retell(self) -> None:
         """Say both states anew; what was typed stays."""

@@ -12,6 +12,8 @@ from ..language import follow
 from ..translate import tr
 
 NAME = "NeckFitNextStep"
+MARGIN = 40
+"""To the main window's edges [pixel]."""
 
 
 class NextStep(QtGui.QDialog):
@@ -60,4 +62,9 @@ def tell_next(joint: Any) -> None:
         return
     for former in FreeCADGui.getMainWindow().findChildren(QtGui.QDialog, NAME):
         former.close()
-    NextStep().show()
+    said = NextStep()
+    said.adjustSize()
+    # Below the joint, which the view has in its middle.
+    corner = FreeCADGui.getMainWindow().geometry().bottomRight()
+    said.move(corner - QtCore.QPoint(said.width() + MARGIN, said.height() + 2 * MARGIN))
+    said.show()

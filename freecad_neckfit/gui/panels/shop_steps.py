@@ -14,7 +14,7 @@ from ...job.errors import BadInput
 from ...job.parameters import ALL
 from ...job.quantity import Kind, Units, read_value
 from ...job.resolve import complete
-from ..figures import decimal_mark, entry_value, plain
+from ..figures import decimal_mark, entry_value, locale, plain
 from ..sentences import say
 from ..translate import tr
 from .fit_measure_box import MeasureBox
@@ -42,6 +42,7 @@ class ShopSteps(QtGui.QDialog):
         self.stops.setPlaceholderText(tr("none"))
         self.swap = QtGui.QDoubleSpinBox()
         self.swap.setRange(0.0, float(ALL["shop.swap"].high or 0.0))
+        self.swap.setLocale(locale())
         self.swap.setValue(float(self._before["shop.swap"]))
         self.notice = QtGui.QLabel()
         self.notice.setObjectName("NeckFitNotice")

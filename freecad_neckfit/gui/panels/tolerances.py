@@ -17,7 +17,7 @@ from ...job.joint import Job
 from ...job.parameters import ALL
 from ...job.parameters.shop import GENERAL, SPREADS
 from ...job.standards import general_angle_tolerance, general_tolerance
-from ..figures import local_lines, whole_number
+from ..figures import local_lines, locale, whole_number
 from ..translate import tr
 from .decide_apply import keep, keep_tolerance, take_over
 from .decide_dialog import DecideDialog, show, told
@@ -51,6 +51,7 @@ class TolerancesDialog(DecideDialog):
         self.wished = 1.0
         self.wish.setValue(self.wished)
         self.wish.setSuffix(" %")
+        self.wish.setLocale(locale())
         self.limits, self.add = LimitsTable(), AddBox()
         self.picture = PictureView(name="NeckFitPicture")
         self.words = QtGui.QPlainTextEdit()
@@ -126,6 +127,7 @@ class TolerancesDialog(DecideDialog):
 
     def retell(self) -> None:
         """Say anew what was found."""
+        self.wish.setLocale(locale())
         for at in range(self.draws.count()):
             self.draws.setItemText(at, whole_number(self.draws.itemData(at)))
         self.words.setToolTip("\n".join(tr(line) for line in EXPLAINED))

@@ -34,7 +34,9 @@ def tool_room(case: Case) -> Path:
     found = _over(case, z=z, start=0.0, plate=0.0)
     if case.plate_there:
         opening = case.once(cutout)
-        start = opening.outline.end if opening.box is None else opening.box.end
+        start = opening.outline.end
+        if opening.box is not None:
+            start = np.maximum(start, opening.box.end)
         found = lesser(found, _over(case, z=z, start=start, plate=case["plate.thickness"]))
     if case["pickup_neck.fitted"]:
         found = lesser(found, _over_pickup(case, z=z))

@@ -293,6 +293,13 @@ MENDED = {
         "pocket.floor_fillet": 1.0, "neck.heel_edge": 0.7, "pocket.width_end": 56.4,
         "pocket.width_mouth": 56.4, "neck.heel_width_mouth": 56.0, "seat.end_gap": 0.21,
         "pocket.corner_radius": 0.5}),
+    "a tool over a plate's cut-out round a short board": ("rod_access", "rod.access", {
+        "neck.rod": "heel", "neck.overhang": 0.0, "neck.frets": 20, "seat.end_gap": 1.6,
+        "pocket.angle": 1.5, "plate.cover": "surround", "plate.under_overhang": False,
+        "plate.clearance": 5.0}),
+    "a tool that ends over a pickup's cavity": ("rod_access", "rod.access", {
+        "neck.rod": "heel", "neck.rod_tool_length": 35.0, "pocket.angle": -1.7,
+        "pickup_neck.fitted": True, "pickup_neck.x": 30.0, "pickup_neck.mount": "cavity"}),
 }  # fmt: skip
 
 

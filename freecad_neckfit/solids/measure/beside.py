@@ -5,7 +5,8 @@ from __future__ import annotations
 from ...job.arrays import FloatArray
 from .context import Context
 from .facets import Facets, joined
-from .measured import Measured
+from .lids import over_cavities, over_plate_openings
+from .measured import Measured, least
 from .overlay import overlay
 
 BOARD = ("fretboard", "binding_treble", "binding_bass")
@@ -35,19 +36,22 @@ def overhang_pickup(context: Context) -> Measured:
 
 
 def rod_access(context: Context) -> Measured:
-    """Least height [mm] of the rod tool over finished top, plate and neck pickup."""
+    """Least height [mm] of the rod tool over finished top, plate and neck pickup.
+
+    Over a cavity the top counts as unbroken, and the plate over its openings for pickups.
+    """
     if not context.has("rod_tool"):
         return Measured.absent("no truss rod is adjusted at the heel")
     tool = context.facets("rod_tool").facing(axis=2, sign=-1)
     under = _under_tool(context)
     if context.has("pickup_neck"):
         under.append(("pickup", context.facets("pickup_neck").facing(axis=2, sign=1), 0.0))
-    best: Measured | None = None
+    rooms = [over_cavities(context, tool), over_plate_openings(context, tool)]
     for name, facets, finish in under:
         found = overlay(tool, facets).least() if len(facets) else None
         if found:
-            best = _smaller(best, Measured(found[0] - finish, found[1], detail={"over": name}))
-    return best or Measured.absent("nothing lies under the tool's path")
+            rooms.append(Measured(found[0] - finish, found[1], detail={"over": name}))
+    return least(rooms) or Measured.absent("nothing lies under the tool's path")
 
 
 def _under_tool(context: Context) -> list[tuple[str, Facets, float]]:
@@ -64,12 +68,6 @@ def _board(context: Context) -> Facets:
     # The top's edges are also its end's and its sides'.
     found = [context.near(n, context.neck_bounds, tops=False) for n in BOARD if context.has(n)]
     return joined(found)
-
-
-def _smaller(best: Measured | None, other: Measured | None) -> Measured | None:
-    if best is None or (other is not None and other.value < best.value):
-        return other
-    return best
 
 
 def _point(p: FloatArray) -> tuple[float, float, float]:

@@ -38,7 +38,14 @@ def over_openings(context: Context, over: Facets) -> Measured | None:
 
     None where the plate is kept clear of the overhang.
     """
-    if not context.has("plate") or not context.values["plate.under_overhang"]:
+    if not context.values["plate.under_overhang"]:
+        return None
+    return over_plate_openings(context, over)
+
+
+def over_plate_openings(context: Context, over: Facets) -> Measured | None:
+    """As ``over_openings``, for what passes over a plate that is kept clear of the overhang too."""
+    if not context.has("plate"):
         return None
     box = context.boxes("plate")
     low, high = box[:, :3].min(axis=0), box[:, 3:].max(axis=0)

@@ -3,10 +3,16 @@
 Run under FreeCAD's Python: ``python3 tests/benchmarks/neck.py [SINGLES [FILE]]``. After reading,
 the neck is recognised, seated and fully checked in a body with plate, bridge, pickups and screws.
 The whole-solid way: ``common`` and ``distToShape`` of the whole neck with the whole body, and with
-the whole plate, as they lie; how long that takes hangs much on the surfaces and on the kernel. Then
-100 depths and 100 angles in one series each, of which SINGLES (4; 100 for all) are held against
-checks of their own. FILE is another one of the tests' necks with frets. All in one process, in
-turn; wall-clock and the process's own time are printed, since other programs take their part of
+the whole plate, as they lie.
+
+How long that takes hangs on the surfaces and on the kernel, so it is measured on three bodies, all
+told: one whose outline of lines and arcs has sharp edges; the same with its edges rounded, as any
+body has them that left a shop; and one as designers draw it, its outline one free curve, its edges
+rounded too, under a plate drawn so. The drawn ones are given, as from a file, pocket and all.
+
+Then 100 depths and 100 angles in one series each, of which SINGLES (4; 100 for all) are held
+against checks of their own. FILE is another one of the tests' necks with frets. All in one process,
+in turn; wall-clock and the process's own time are printed, since other programs take their part of
 the former.
 """
 
@@ -31,13 +37,15 @@ if REASON:
 
 import numpy as np
 import Part
+from drawn import WIDER, drawn_body, drawn_plate
 from necks_in_files import unpacked
 
 from freecad_neckfit.job.joint import Job
-from freecad_neckfit.run.chain import Result
+from freecad_neckfit.run.chain import Result, check_values
 from freecad_neckfit.run.neck_file import read_neck_file
-from freecad_neckfit.run.neck_judged import NeckRead, judge_neck, recognise_for
+from freecad_neckfit.run.neck_judged import NeckRead, given_neck, judge_neck, recognise_for
 from freecad_neckfit.run.neck_series import Series, series
+from freecad_neckfit.solids.read import Part3D
 
 FILE = "one-solid.brep.xz"
 PLATE = 2.5
@@ -86,6 +94,41 @@ def whole_solids(result: Result, read: NeckRead) -> float:
     return total
 
 
+def checked(part: Part3D, stated: dict[str, Any]) -> tuple[NeckRead, Result]:
+    """Recognised, seated and judged; nothing is kept from another time."""
+    read = recognise_for(replace(part), stated)
+    return read, judge_neck(read, Job.of("joint", read.stated))
+
+
+def drawn(part: Part3D, stated: dict[str, Any]) -> Callable[[], tuple[NeckRead, Result]]:
+    """As ``checked``, in a body and under a plate that were drawn, and are there already."""
+    v = Job.of("joint", recognise_for(part, stated).stated).values
+    wider = checked(part, stated | {"plate.margin": WIDER})[1].assembly.parts["plate"]
+    body, plate = drawn_body(v), drawn_plate(wider)
+
+    def check() -> tuple[NeckRead, Result]:
+        read = recognise_for(replace(part), stated)
+        values = Job.of("joint", read.stated).values
+        given = replace(given_neck(read, values), body=body, is_routed=True, plate=plate)
+        return read, check_values(read.stated, given=given)
+
+    return check
+
+
+def beside_whole_solids(name: str, check: Callable[[], tuple[NeckRead, Result]]) -> float:
+    """Prints both ways; returns the check's own seconds."""
+    (read, result), clock, own = timed(check)
+    _, kernel, own_kernel = timed(lambda: whole_solids(result, read))
+    faces = {n: len(result.assembly.parts[n].Faces) for n in ("body", "plate")}
+    print(f"{name}: body {faces['body']} faces, plate {faces['plate']}, "
+          f"{len(result.findings)} checks, {result.verdict.value}")  # fmt: skip
+    print(f"  recognised, seated, fully checked   {clock:8.2f} s  own {own:6.2f} s")
+    print(f"  whole solids: 2 common, 2 distances {kernel:8.2f} s  own {own_kernel:6.2f} s")
+    print(f"  so many times as long               {kernel / clock:8.1f}    own "
+          f"{own_kernel / own:6.1f}")  # fmt: skip
+    return own
+
+
 def differing(told: Series, i: int, single: Result) -> list[str]:
     """Ids of which the series says something else than a check of its own."""
     found = []
@@ -107,34 +150,36 @@ def main() -> int:
     with tempfile.TemporaryDirectory() as folder:
         path = unpacked(sys.argv[2] if len(sys.argv) > 2 else FILE, Path(folder))
         part, reading, _ = timed(lambda: read_neck_file(path))
+    print(f"{sum(len(s.Faces) for s in part.solids)} faces, read in {reading:.2f} s")
     stated = joint_for(recognise_for(part, HARDWARE))
+    sharp = stated | {"body.edge_round": 0.0}
+    beside_whole_solids("lines and arcs, sharp edges", lambda: checked(part, sharp))
+    beside_whole_solids("lines and arcs, rounded edges", lambda: checked(part, stated))
+    beside_whole_solids("drawn as one curve, rounded edges", drawn(part, stated))
+    return series_of(part, stated, singles)
 
-    def whole_job() -> tuple[NeckRead, Result]:
-        read = recognise_for(part, stated)
-        return read, judge_neck(read, Job.of("joint", read.stated))
 
-    (read, result), check, own_check = timed(whole_job)
-    _, kernel, own_kernel = timed(lambda: whole_solids(result, read))
-    print(f"{sum(len(s.Faces) for s in part.solids)} faces, {len(result.findings)} checks")
-    print(f"reading the file                    {reading:8.2f} s")
-    print(f"recognised, seated, fully checked   {check:8.2f} s  own {own_check:6.2f} s")
-    print(f"whole solids: 2 common, 2 distances {kernel:8.2f} s  own {own_kernel:6.2f} s")
-    print(f"  so many times as long             {kernel / check:8.1f}    own "
-          f"{own_kernel / own_check:6.1f}")  # fmt: skip
-    wrong = 0
+def series_of(part: Part3D, stated: dict[str, Any], singles: int) -> int:
+    """Prints what a series costs; returns 1 where one differs from single checks."""
+    (read, result), check, own_check = timed(lambda: checked(part, stated))
+    print(f"a check                             {check:8.2f} s  own {own_check:6.2f} s")
+    told_all = {}
     for key, at in ALONG.items():
         told, seconds, own = timed(lambda k=key, a=at: series(result, read.stated, key=k, at=a))
+        told_all[key] = told
         print(f"100 x {key:<15}               {seconds:8.2f} s  own {own:6.2f} s")
         print(f"  share of one check                {seconds / check:8.2f}    own "
               f"{own / own_check:6.2f}")  # fmt: skip
+    wrong = 0
+    for key, at in ALONG.items():
         for i in np.unique(np.linspace(0, len(at) - 1, singles).astype(int)):
             here = dict(read.stated) | {key: float(at[i])}
             single = judge_neck(replace(read, stated=here), Job.of("joint", here))
-            apart = differing(told, int(i), single)
+            apart = differing(told_all[key], int(i), single)
             wrong += bool(apart)
             if apart:
                 print(f"  {key} {at[i]:.3f} differs from a check of its own: {apart}")
-        print(f"  compared with single checks       {singles:8}    differing {wrong}")
+    print(f"compared with single checks         {singles:8} each, differing {wrong}")
     return 1 if wrong else 0
 
 

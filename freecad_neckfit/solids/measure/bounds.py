@@ -12,6 +12,8 @@ EDGE = 1e-9
 
 FREE = ("BSplineSurface", "BezierSurface", "SurfaceOfExtrusion")
 """Kinds of surfaces that may be planes in truth: other programs write every face so."""
+FAR = 5.0
+"""Bounds that reach farther [mm] past a free-form face's edges are taken for loose."""
 SPARE = 0.01
 """How much wider [mm] than what the kernel finds by looking at places of a surface."""
 
@@ -23,32 +25,46 @@ def box_of(face: Any) -> Box:
 
     The kernel's own bounds of a ring's piece hold much of the ring. A piece of an upright one that
     neither turns over nor back reaches no farther than its edges. Its bounds of a piece of a
-    free-form surface hold the whole surface's poles; its tight ones cost a thousandth of what
-    triangulating a face does that lies elsewhere.
+    free-form surface hold the whole surface's poles: where they reach far past the piece's edges,
+    the tight ones are asked for, which cost more, but less than triangulating what lies elsewhere.
     """
+    loose = _numbers(face.BoundBox)
     if type(face.Surface).__name__ in FREE:
-        tight = _numbers(face.optimalBoundingBox())
-        low, high = (
-            [a + by for a in part] for part, by in ((tight[:3], -SPARE), (tight[3:], SPARE))
-        )
-        return (low[0], low[1], low[2], high[0], high[1], high[2])
+        low, high = _of_edges(face)
+        far = max(*(a - b for a, b in zip(low, loose[:3], strict=True)),
+                  *(b - a for a, b in zip(high, loose[3:], strict=True)))  # fmt: skip
+        return _spared(face.optimalBoundingBox()) if far > FAR else loose
     if not (_is_ring(face) and _turns(face, math.pi / 2) == 0):
-        return _numbers(face.BoundBox)
+        return loose
+    low, high = _of_edges(face)
+    return (low[0], low[1], low[2], high[0], high[1], high[2])
+
+
+def _of_edges(face: Any) -> tuple[list[float], list[float]]:
+    """Least and greatest X, Y, Z [mm] of what holds the face's edges."""
     boxes = [_numbers(edge.BoundBox) for edge in face.Edges]
     low, high = ([side(b[k] for b in boxes) for k in range(6)] for side in (min, max))
-    return (low[0], low[1], low[2], high[3], high[4], high[5])
+    return low[:3], high[3:]
+
+
+def _spared(box: Any) -> Box:
+    tight = _numbers(box)
+    low, high = [a - SPARE for a in tight[:3]], [a + SPARE for a in tight[3:]]
+    return (low[0], low[1], low[2], high[0], high[1], high[2])
 
 
 def looks(face: Any) -> tuple[float, float] | None:
     """Least and most that the Z of the face's outward normals can be; None where not told.
 
-    Told of planes, and of cylinders and pieces of rings about an upright axis.
+    Told of planes, of cylinders and pieces of rings about an upright axis, and of upright walls.
     """
     kind = type(face.Surface).__name__
     if kind == "Plane":
         z = float(face.normalAt(0, 0).z)
         return z, z
     if kind == "Cylinder" and _is_upright(face.Surface.Axis):
+        return 0.0, 0.0
+    if kind == "SurfaceOfExtrusion" and _is_upright(face.Surface.Direction):
         return 0.0, 0.0
     if _is_ring(face) and _turns(face, math.pi, start=math.pi / 2) == 0:
         u, _, first, last = face.ParameterRange

@@ -167,7 +167,10 @@ class Context:
         if not _is_wide(self.boxes(name)[index], bounds):
             return False
         face = self.faces(name)[index]
-        return type(face.Surface).__name__ != "Plane" or len(face.Edges) > SIMPLE
+        if type(face.Surface).__name__ != "Plane" or len(face.Edges) > SIMPLE:
+            return True
+        # A drawn outline is a curve of its own: along all of it triangles are dear.
+        return any(type(edge.Curve).__name__ in FREE_CURVES for edge in face.Edges)
 
     @cached_property
     def frame(self) -> NeckFrame:
@@ -241,6 +244,8 @@ LOOKS = (0.01, 0.25, 0.5, 0.75, 0.99)
 """Shares of a curved face's parameters at which its normals are looked at."""
 LEANS = 0.1
 """Z of a normal that is still near to level."""
+FREE_CURVES = ("BSplineCurve", "BezierCurve")
+"""Kinds of edges whose triangles cost by their length."""
 SIMPLE = 30
 """A plane face of no more edges is triangulated once as a whole: cutting it costs as much."""
 WIDE = 30.0

@@ -9,9 +9,9 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from functools import lru_cache
+from typing import Any
 
 import FreeCAD
-from PySide import QtCore
 
 from ..job import show
 from ..job.quantity import Kind, Units, Value
@@ -72,19 +72,26 @@ def entry_value(value: float, *, kind: Kind, units: Units) -> str:
     return local(show.entry_value(value, kind=kind, units=units))
 
 
-def locale() -> QtCore.QLocale:
-    """What Qt's own number fields need to write figures so, too."""
+def locale() -> Any:
+    """What Qt's own number fields need to write figures so, too: a QLocale."""
+    from PySide import QtCore
+
     found = QtCore.QLocale("C" if decimal_mark() == "." else _known(language(), _system()))
     found.setNumberOptions(QtCore.QLocale.OmitGroupSeparator)
     return found
 
 
 def decimal_mark() -> str:
-    """What parts whole from decimals: as FreeCAD's fields do, else as the language does."""
-    return _mark(language(), _system())
+    """What parts whole from decimals: as FreeCAD's fields do, else as the language does.
+
+    Without a screen there is no language to follow, and Qt stays away.
+    """
+    return _mark(language(), _system()) if FreeCAD.GuiUp else "."
 
 
 def _system() -> str:
+    from PySide import QtCore
+
     return str(QtCore.QLocale().name())
 
 
@@ -98,6 +105,8 @@ def _mark(language: str, system: str) -> str:
     general = FreeCAD.ParamGet("User parameter:BaseApp/Preferences/General")
     if general.GetInt("UseLocaleFormatting", 0) == POINTS_ALWAYS:
         return "."
+    from PySide import QtCore
+
     return str(QtCore.QLocale(_known(language, system)).decimalPoint())
 
 

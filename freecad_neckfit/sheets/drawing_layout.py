@@ -8,7 +8,7 @@ from ..job.quantity import Units
 from ..run.chain import Verdict
 from .helvetica import width
 from .ink import Page, Pen, Round, Words, arrow
-from .joint import Joint
+from .joint import Joint, tight_box
 from .paper import BLOCK_HEIGHT, WIDTH, Angle, Paper
 from .plan_view import plan_view, y_columns
 from .section_view import across_view, along_view, cut_at, overhang_view
@@ -45,13 +45,13 @@ class Layout:
     @classmethod
     def of(cls, joint: Joint, paper: Paper, angle: Angle, scale: float) -> Layout:
         """Measure what must be shown."""
-        board = joint.board.BoundBox
+        board = joint.board_box
         end = max(float(board.XMax), 0.0) + BEHIND
         half = max(
             joint.pocket.half_width(0), joint.pocket.half_width(-joint.length("pocket.length"))
         )
         low = min(
-            b.BoundBox.ZMin
+            tight_box(b).ZMin
             for n, b in joint.parts.items()
             if n.startswith(("body", "screw", "neck_p"))
         )
@@ -59,7 +59,7 @@ class Layout:
         rows = len({float(x) for x in joint.screws.x}) + 1
         columns = y_columns(joint, scale)
         tall = [joint.board, *(joint.parts[n] for n in ("frets", "saddles") if n in joint.parts)]
-        high = max(part.BoundBox.ZMax for part in tall)
+        high = max(tight_box(part).ZMax for part in tall)
         return cls(
             joint, paper, angle, scale,
             x=(round(-joint.length("pocket.length") - 14, 3), round(end, 3)),
@@ -158,7 +158,7 @@ class Layout:
 
     def _ring(self, view: View) -> float:
         """Where the enlarged detail is taken from; returns how far left it reaches."""
-        board = self.joint.board.BoundBox
+        board = self.joint.board_box
         x, y = view.spot((max(float(board.XMax), 0.0) - 2) / 2, float(board.ZMax) / 2)
         radius = max(float(board.XMax) + 5, float(board.ZMax) + 6, 8.0) / 2 * self.scale + 1
         view.notes.append(Round((x, y), radius, pen=Pen.DIMENSION))
@@ -175,7 +175,7 @@ class Layout:
 
     def _detail(self, top: float) -> tuple[View, str]:
         joint = self.joint
-        board = joint.board.BoundBox
+        board = joint.board_box
         x = (-5.0, max(round(float(board.XMax), 3), 0.0) + 3.0)
         # Over the notes, and over the warning that a joint which does not fit carries.
         notes = 41 if joint.result.verdict is Verdict.FITS else 48

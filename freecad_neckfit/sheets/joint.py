@@ -62,6 +62,11 @@ class Joint:
         return self.parts.get("fretboard", self.parts["heel"])
 
     @cached_property
+    def board_box(self) -> Any:
+        """Tight bounds of ``board``."""
+        return tight_box(self.board)
+
+    @cached_property
     def case(self) -> Case:
         """The closed forms of this joint."""
         return Case(self.job.stated)
@@ -97,3 +102,11 @@ class Joint:
     def applies(self, check_id: str) -> bool:
         """Whether a check has a value for this joint."""
         return self.result.find(check_id).value is not None
+
+
+def tight_box(shape: Any) -> Any:
+    """Bounds [mm] of a shape itself: its own may hold the whole surface that a face is a piece of.
+
+    Of a copy, so that what has been triangulated and what has not are read alike.
+    """
+    return shape.copy().optimalBoundingBox()

@@ -174,3 +174,11 @@ def test_the_drawing_states_scale_units_and_projection():
     assert {"1:1 (5:1)", "mm", "A3", "ISO 2768-m", "<shop>", "B"} <= set(text)
     assert any(re.search("100 mm long", t) for t in text)
     assert "&lt;shop&gt;" in svg(page)
+
+
+def test_a_neck_that_nobody_has_triangulated_is_drawn_as_large_as_it_is():
+    """The kernel's own bounds of a fretboard with a conical top hold metres of the cone."""
+    joint = joint_of(draw_job(4)[0])
+    loose, tight = joint.board.copy(False).BoundBox, joint.board_box
+    assert tight.ZLength < 10.0 < loose.ZLength
+    assert draw(joint, A3, title=Title()).scale == "1:2"

@@ -126,7 +126,7 @@ class PackageDialog(DecideDialog):
         self._warn("" if verdict is Verdict.FITS else warning_on(verdict))
 
     def _warn(self, sentence: str) -> None:
-        self.warning.setText(f"<b>!</b> {escape(sentence)}" if sentence else "")
+        self.warning.setText(f"<b>! {escape(sentence)}</b>" if sentence else "")
         self.warning.setVisible(bool(sentence))
 
     def _show_cutter(self, cutter: Cutter | None) -> None:

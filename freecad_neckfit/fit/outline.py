@@ -60,6 +60,7 @@ class Outline:
         radius: Array = 0.0,
         squeeze: Array = 1.0,
         until: Array = np.inf,
+        shrunk: Array = 1.0,
     ) -> Array:
         """How far [mm] a point or arc lies outside the end, its corner and the side's line there.
 
@@ -67,11 +68,12 @@ class Outline:
         along X by ``squeeze`` (it lies aslant). It runs from straight ahead until it is square to
         a side whose half width grows by ``until`` per mm of X; where it ends before it faces this
         outline's side, its last point is for the caller to ask. Exact for a point; for an arc
-        within 0.001 as long as the slant stays below 6°.
+        within 0.001 as long as the slant stays below 6°. All lengths along X may be ``shrunk`` by
+        a share: how far is told in the plan before that, within 0.001 for points 2 mm outside.
         """
         right, up = x - self.arc_x, y - self.arc_y
-        past_end = right + radius * squeeze - self.radius
-        past_side = (y - self.side(x)) / self.stretch + radius
+        past_end = (right + radius * squeeze - self.radius) / shrunk
+        past_side = (y - self.side(x)) / np.sqrt(1 + np.square(self.taper * shrunk)) + radius
         if np.any(ends_early := until < self.taper):
             past_side = pick(ends_early, -np.inf, past_side)
         far = np.maximum(past_end, past_side)
@@ -82,6 +84,8 @@ class Outline:
         corner = away - self.radius
         if np.ndim(radius) or radius:
             corner = corner + radius * distance(squeeze * right, up) / np.maximum(away, NOTHING)
+        if np.ndim(shrunk) or shrunk != 1.0:
+            corner = corner * away / np.maximum(distance(shrunk * right, up), NOTHING)
         return pick(cornered, np.maximum(far, corner), far)
 
 

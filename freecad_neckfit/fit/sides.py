@@ -186,16 +186,17 @@ def corner_room(
     at its end's height z, otherwise square to itself.
     """
     heel, seated = heel or case.once(heel_outline), case.seated
-    shift = wall_shift(case, z=z) if leaning else 0.0
-    if leaning and case["pocket.wall"] == "floor" and case["pocket.end_shape"] == "square":
-        # The sides stand still while the end leans: seen from the end they are wider or narrower.
-        wider = around.taper * shift
-        around = replace(around, half=around.half + wider, arc_y=around.arc_y + wider)
+    shift, shrunk = wall_shift(case, z=z) if leaning else 0.0, 1.0
     # Cut level an upright corner looks longer along X, but for what is as high as the glue line.
     upright = level & (z - heel.meet * seated.tan < case["neck.glue_line"])
     slant = pick(upright, 1 / seated.cos, seated.cos) if level else seated.cos
-    origin = seated.x0 - z * seated.sin - shift
-    at_side = around.farthest(x=origin + heel.meet * slant, y=heel.side(heel.meet))
+    if leaning and case["pocket.wall"] == "floor" and case["pocket.end_shape"] == "square":
+        # Seen along the wall a heel that stands square to it is seen whole.
+        shrunk, slant = np.cos(case.seat.floor), np.cos(case.seat.tilt - case.seat.floor)
+        around = _along_wall(around, shift=shift, shrunk=shrunk)
+    origin = (seated.x0 - z * seated.sin - shift) * shrunk
+    x, y = origin + heel.meet * slant, heel.side(heel.meet)
+    at_side = around.farthest(x=x, y=y, shrunk=shrunk)
     if case["neck.heel_end"] == "round":
         return -at_side
     on_arc = around.farthest(
@@ -204,8 +205,19 @@ def corner_room(
         radius=heel.radius,
         squeeze=slant,
         until=heel.taper / slant,
+        shrunk=shrunk,
     )
     return -np.maximum(on_arc, at_side)
+
+
+def _along_wall(around: Outline, *, shift: Array, shrunk: Array) -> Outline:
+    """A square end that leans, seen along it: its corners are arcs there, X looks ``shrunk``.
+
+    The sides stand still while the end leans by ``shift``: from it they are wider or narrower.
+    """
+    half, taper = around.half + around.taper * shift, around.taper / shrunk
+    arc_y = half + taper * around.arc_x - around.radius * np.sqrt(1 + np.square(taper))
+    return replace(around, half=half, taper=taper, arc_y=arc_y, lean=taper)
 
 
 def pocket_sides(case: Case) -> Room:

@@ -300,6 +300,24 @@ MENDED = {
     "a tool that ends over a pickup's cavity": ("rod_access", "rod.access", {
         "neck.rod": "heel", "neck.rod_tool_length": 35.0, "pocket.angle": -1.7,
         "pickup_neck.fitted": True, "pickup_neck.x": 30.0, "pickup_neck.mount": "cavity"}),
+    "a sharp corner in the corner of a leaning wall": ("corner_entry", "corner.entry", {
+        "pocket.wall": "floor", "pocket.angle": 4.8, "pocket.depth": 21.6,
+        "pocket.width_mouth": 55.4, "neck.heel_corner_radius": 0.0, "pocket.corner_radius": 3.2,
+        "shim.make": "wedge", "shim.wall": 0.68, "shim.mouth": 0.47}),
+    "a round corner in the corner of a leaning wall": ("corner_entry", "corner.entry", {
+        "pocket.wall": "floor", "pocket.angle": 5.8, "pocket.depth": 21.6,
+        "pocket.width_mouth": 55.4, "neck.heel_corner_radius": 2.0, "pocket.corner_radius": 6.2,
+        "shim.make": "wedge", "shim.wall": 0.68, "shim.mouth": 0.47}),
+    "a corner much rounder than the heel's": ("corner_entry", "corner.entry", {
+        "pocket.wall": "floor", "pocket.angle": -4.8, "pocket.depth": 21.6,
+        "pocket.width_mouth": 57.4, "neck.heel_corner_radius": 2.0,
+        "pocket.corner_radius": 12.2}),
+    "a screw past the end of a fretboard": ("screw_tip", "screws.tip", {
+        "neck.make": "one piece", "pocket.angle": 1.5, "screw.x": np.array([40.0, -58.0]),
+        "screw.y": np.array([19.0, -19.0])}),
+    "a screw beside a conical fretboard": ("screw_tip", "screws.tip", {
+        "neck.make": "one piece", "neck.radius_nut": 240.0, "neck.radius_end": 400.0,
+        "screw.x": np.array([-14.0, -58.0]), "screw.y": np.array([30.0, -19.0])}),
 }  # fmt: skip
 
 

@@ -66,7 +66,8 @@ def heel_corners(context: Context) -> FloatArray:
 def wall_lines(context: Context, z: float) -> tuple[FloatArray, FloatArray]:
     """Segments and normals of the pocket's plan at the level ``z``, walls carried on as needed.
 
-    A wall that leans, and the corners with it, is moved along X from its middle to that level.
+    A wall that leans, and the corners with it, is moved from its middle to that level: a wall
+    along X, a corner along its axis.
     """
     found = []
     walls = {f: context.facets("body", [f]) for f in context.body_faces.walls}
@@ -79,9 +80,18 @@ def wall_lines(context: Context, z: float) -> tuple[FloatArray, FloatArray]:
             continue
         middle = float(heights.min() + heights.max()) / 2
         segments, normal = section(_level_edged(facets), middle)
-        segments = segments + np.array([(z - middle) * lean(facets), 0.0])
+        segments = segments + (z - middle) * _drift(context, face, facets)
         found.append((segments, normal))
     return np.concatenate([s for s, _ in found]), np.concatenate([n for _, n in found])
+
+
+def _drift(context: Context, face: int, facets: Facets) -> FloatArray:
+    """X and Y that a wall gains per Z; a corner beside a side that tapers gains in both."""
+    surface = context.faces("body")[face].Surface
+    if lean(facets) and type(surface).__name__ == "Cylinder":
+        axis = np.array(surface.Axis)
+        return np.asarray(axis[:2] / axis[2])
+    return np.array([lean(facets), 0.0])
 
 
 def _side_at(facets: Facets, z: float) -> tuple[FloatArray, FloatArray]:

@@ -8,13 +8,18 @@ from typing import Any
 import numpy as np
 
 from ...job.arrays import FloatArray
+from .columns import highest
 from .context import Context
 from .facets import Facets
 from .failures import NotFound
 from .measured import Measured
 from .sections import section, signed_room
 from .sides import NUDGE, full_section, heel_upright
+from .surfaces import height_on
 from .wood import distance_between
+
+CLOSER = 5
+"""So often a point square to the heel is sought: each time it is met a hundred times closer."""
 
 
 @dataclass(frozen=True)
@@ -50,12 +55,30 @@ def screw_tip(context: Context) -> Measured:
 
 
 def _over(board: Facets, context: Context, tips: FloatArray) -> FloatArray:
-    """(k,) neck-frame height [mm] of the fretboard's top over each tip, square to the heel."""
-    from .columns import highest
+    """(k,) neck-frame height [mm] of the fretboard's top over each tip, square to the heel.
 
+    Over a tip beside the fretboard, or past its end, its top is carried on.
+    """
     frame = context.frame
     in_neck = Facets(frame.to_neck(board.points), board.normal, board.face)
-    return highest(in_neck, frame.to_neck(tips)[:, :2])
+    found = highest(in_neck, frame.to_neck(tips)[:, :2])
+    beside = ~np.isfinite(found)
+    if beside.any():
+        found[beside] = _carried_on(board, context, tips[beside])
+    return found
+
+
+def _carried_on(board: Facets, context: Context, tips: FloatArray) -> FloatArray:
+    """As ``_over``, on the surface of the largest face of the fretboard's top."""
+    if not len(board):
+        raise NotFound("the fretboard has no top near the heel")
+    edges = board.points[:, 1:] - board.points[:, :1]
+    size = np.linalg.norm(np.cross(edges[:, 0], edges[:, 1]), axis=1)
+    face = context.faces("fretboard")[int(np.bincount(board.face, weights=size).argmax())]
+    up, points = context.frame.up, tips.copy()
+    for _ in range(CLOSER):
+        points += np.outer(height_on(face, points[:, :2]) - points[:, 2], up / up[2])
+    return context.frame.to_neck(points)[:, 2]
 
 
 def screw_edge(context: Context) -> Measured:

@@ -21,7 +21,7 @@ from .board_edge import (
 from .cutout import clear_half
 from .lesser import lesser
 from .mount import bare_top
-from .opened import uncut
+from .opened import cut_out_ends, into_cut_out, uncut
 
 if TYPE_CHECKING:
     from .case import Case
@@ -70,8 +70,8 @@ def overhang_room(case: Case) -> Spot:
     if not case.plate_there:
         return found
     if case.plate_under_overhang:
-        thickness, clearance = case["plate.thickness"], case["plate.clearance"]
-        over_end = _along(case, past, start=clearance, line=CENTRE, plate=thickness)
+        thickness, start = case["plate.thickness"], _plate_from(case)
+        over_end = _along(case, past, start=start, line=CENTRE, plate=thickness)
         found = lesser(found, over_end)
     corners = past._replace(low=np.maximum(past.low, 0.0))
     return lesser(found, _over_plate(case, corners))
@@ -106,10 +106,16 @@ def binding_room(case: Case) -> Spot:
         if case.plate_there:
             best = lesser(best, _over_plate(case, low, inner=width))
         if case.plate_under_overhang:
-            thickness, clearance = case["plate.thickness"], case["plate.clearance"]
-            best = lesser(best, _strip_past(case, low, start=clearance, plate=thickness))
+            thickness, start = case["plate.thickness"], _plate_from(case)
+            best = lesser(best, _strip_past(case, low, start=start, plate=thickness))
     assert best is not None  # noqa: S101  (a fretboard has a level)
     return best
+
+
+def _plate_from(case: Case) -> Array:
+    """X from which the plate counts as whole: a pickup's opening may take its cut-out's end."""
+    clearance = case["plate.clearance"]
+    return np.where(cut_out_ends(case), clearance, 0.0) if case.once(into_cut_out) else clearance
 
 
 def _strip_past(case: Case, low: Level, *, start: Array, plate: Array) -> Spot:

@@ -8,6 +8,7 @@ import numpy as np
 
 from ..job.arrays import Array
 from .board_edge import Stretch, cutout_outline, end_foot
+from .opened import cut_at, into_cut_out, side_end
 from .outline import Outline
 
 if TYPE_CHECKING:
@@ -65,21 +66,23 @@ def straight_sides(case: Case) -> tuple[Wall, ...]:
     told as far as it is wider.
     """
     outline, box = case.once(cutout)
-    mouth = -case["pocket.length"]
+    mouth, meet = -case["pocket.length"], side_end(case, outline, wood=False)
     if box is None:
-        return (Wall(outline.half, outline.taper, Stretch(mouth, outline.meet)),)
+        return (Wall(outline.half, outline.taper, Stretch(mouth, meet)),)
     half, taper = outline.half, outline.taper
     widens, narrows = taper > 0, taper < 0
     same = (box.half - half) / np.where(taper == 0, 1.0, taper)
     wider = np.where(taper == 0, half > box.half, False)
     first = np.where(widens, np.maximum(same, mouth), np.where(narrows | wider, mouth, np.inf))
-    last = np.where(narrows, np.minimum(same, outline.meet), outline.meet)
+    last = np.where(narrows, np.minimum(same, meet), meet)
     before = Stretch(mouth, np.where(widens, np.minimum(np.minimum(same, outline.meet), box.end),
                                      -np.inf))  # fmt: skip
     past = np.square(outline.radius) - np.square(np.maximum(box.half - outline.arc_y, 0.0))
     on_arc = outline.arc_x + np.sqrt(np.maximum(past, 0.0))
     beside = np.where(narrows, np.maximum(same, mouth), mouth)
     emerges = np.where(outline.side(outline.meet) > box.half, on_arc, beside)
+    if case.once(into_cut_out):  # a pickup's opening may begin before the box does
+        emerges = np.where(cut_at(case, outline, wood=False) < emerges, np.inf, emerges)
     return (
         Wall(half, taper, Stretch(first, last)),
         Wall(box.half, np.zeros(()), before),

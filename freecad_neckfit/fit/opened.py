@@ -10,10 +10,14 @@ from ..job.arrays import Array
 from ..job.parameters import ROLES
 from .board_edge import Edge
 from .mount import cavity_floor
+from .outline import Outline
 from .wood_left import PICKUP_ROOM
 
 if TYPE_CHECKING:
     from .case import Case
+
+WHOLE = (None, None)
+"""A side that nothing cuts off."""
 
 
 class Opened(NamedTuple):
@@ -27,6 +31,15 @@ class Opened(NamedTuple):
 
 def into_pocket(case: Case) -> tuple[Opened, ...]:
     """Openings for fitted pickups that begin before the end wall, in any job; mostly none."""
+    return _before(case, 0.0)
+
+
+def into_cut_out(case: Case) -> tuple[Opened, ...]:
+    """Those that begin before the end of the cover plate's cut-out round the pocket."""
+    return _before(case, case["plate.clearance"])
+
+
+def _before(case: Case, end: Array) -> tuple[Opened, ...]:
     found = []
     for role in ROLES:
         key = f"pickup_{role}"
@@ -34,7 +47,7 @@ def into_pocket(case: Case) -> tuple[Opened, ...]:
             continue
         half = case[f"{key}.length"] / 2 + PICKUP_ROOM
         front = case[f"{key}.x"] - half
-        if np.any(front < 0):
+        if np.any(front < end):
             wide, depth = case[f"{key}.width"] / 2 + PICKUP_ROOM, case[f"{key}.cavity_depth"]
             floor = np.where(depth > 0, cavity_floor(case, role=role), np.inf)
             found.append(Opened(front, case[f"{key}.x"] + half, wide, floor))
@@ -48,8 +61,51 @@ def end_wall_there(case: Case) -> Array:
     low = case["pocket.depth"] * np.tan(case.seat.floor) if leans else 0.0
     for opened in case.once(into_pocket):
         gone = (opened.front < np.minimum(low, 0.0)) & (opened.back > np.maximum(low, 0.0))
-        there = there & ~(gone & (opened.floor <= foot))
+        there = there & np.logical_not(gone & (opened.floor <= foot))
     return there
+
+
+def side_cuts(case: Case, around: Outline) -> list[tuple[Array | None, Array | None]]:
+    """Parts of the pocket's side: X [mm] that a cavity cuts it off at, and Z of the part's top.
+
+    None: nothing cuts it off, and it goes up to the top. Mostly that is all of it.
+    """
+    parts: list[tuple[Array | None, Array | None]] = []
+    for opened in case.once(into_pocket):
+        cut = (opened.half >= around.side(opened.front)) & (opened.back > 0)
+        cut = cut & np.isfinite(opened.floor)
+        parts.append((np.where(cut, opened.front, np.inf), None))
+        parts.append((None, np.where(cut, opened.floor, -np.inf)))
+    return parts or [WHOLE]
+
+
+def side_end(case: Case, around: Outline, *, wood: bool) -> Array:
+    """X [mm] where the straight side of the pocket, or of the plate's cut-out, ends at its top.
+
+    Where it meets the corner, or where a pickup's opening cuts it off before.
+    """
+    found = case.once(into_pocket if wood else into_cut_out)
+    return np.minimum(around.meet, cut_at(case, around, wood=wood)) if found else around.meet
+
+
+def cut_at(case: Case, around: Outline, *, wood: bool) -> Array:
+    """X [mm] at which a pickup's cavity, or its opening in the plate, cuts off what is beside."""
+    until: Array = np.inf
+    for opened in case.once(into_pocket if wood else into_cut_out):
+        cut = (opened.half >= around.side(opened.front)) & (opened.back > 0)
+        if wood:
+            cut = cut & np.isfinite(opened.floor)
+        until = np.where(cut, np.minimum(until, opened.front), until)
+    return until
+
+
+def cut_out_ends(case: Case) -> Array:
+    """Whether the plate's cut-out ends before the bridge: no pickup's opening joins it there."""
+    ends: Array = np.True_
+    for opened in case.once(into_cut_out):
+        gone = (opened.front < case["plate.clearance"]) & (opened.back > 0)
+        ends = ends & np.logical_not(gone)
+    return ends
 
 
 def uncut(case: Case, edge: Edge, *, wood: bool) -> Array:

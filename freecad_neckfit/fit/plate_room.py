@@ -11,6 +11,7 @@ from .board_edge import Edge, Stretch, cutout_outline
 from .cutout import Wall, straight_sides
 from .dips import dip
 from .mount import bare_top
+from .opened import cut_at, cut_out_ends, into_cut_out
 from .outline import heel_outline
 from .sides import corner_room, height_at, level_end_room
 from .sunk import board_in_cutout
@@ -59,7 +60,10 @@ def _common(case: Case, wall: Wall) -> Stretch:
     leans = case.seated.sin > 0
     meet = _reach(case, wall, x=case.once(heel_outline).meet, high=np.logical_not(leans))
     mouth = _reach(case, wall, x=-case["neck.heel_length"], high=leans)
-    return Stretch(np.maximum(wall.there.first, mouth), np.minimum(wall.there.last, meet))
+    last = np.minimum(wall.there.last, meet)
+    if case.once(into_cut_out):  # no box is carried on beside a heel
+        last = np.minimum(last, cut_at(case, case.once(cutout_outline), wood=False))
+    return Stretch(np.maximum(wall.there.first, mouth), last)
 
 
 def _reach(case: Case, wall: Wall, *, x: Array, high: Array) -> Array:
@@ -130,7 +134,8 @@ def _heel_end(case: Case) -> Array:
         )
         for rise in (low, high)
     ))  # fmt: skip
-    return pick(_end_reaches(case), np.minimum(end, corner), np.inf)
+    there = _end_reaches(case) & cut_out_ends(case)
+    return pick(there, np.minimum(end, corner), np.inf)
 
 
 def _end_reaches(case: Case) -> Array:

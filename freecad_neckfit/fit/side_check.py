@@ -8,8 +8,8 @@ from .check import Check, Excess, Gravity
 from .outline import heel_outline
 from .reading import Reading
 from .reads import TOP, together
-from .reads_joint import PLANS
-from .sides import place, pocket_sides
+from .reads_joint import CAVITIES, PLANS
+from .sides import place, sides_left
 
 
 def side_check(side: str, *, sign: float) -> Check:
@@ -21,7 +21,7 @@ def side_check(side: str, *, sign: float) -> Check:
         Over their common length and from floor to top, finish on the wall taken off. Pocket and
         heel are symmetric, so both sides have the same room.
         """
-        found = case.once(pocket_sides)
+        found = case.once(sides_left)
         if found.x is None:
             return Reading(value=found.value)
         half = case.once(heel_outline).side(found.x)
@@ -33,7 +33,7 @@ def side_check(side: str, *, sign: float) -> Check:
         title=f"side clearance, {side}",
         unit=Kind.LENGTH,
         gravity=Gravity.DOES_NOT_GO,
-        reads=together(PLANS, TOP),
+        reads=together(PLANS, TOP, CAVITIES),
         read=read,
         low="limits.side_min",
         high="limits.side_max",

@@ -10,7 +10,7 @@ import numpy as np
 from ..job.arrays import Array, distance, pick, within
 from .lesser import lesser
 from .mount import bare_top
-from .opened import into_pocket
+from .opened import WHOLE, into_pocket, side_cuts
 from .outline import Outline, heel_outline, pocket_outline
 
 if TYPE_CHECKING:
@@ -43,33 +43,45 @@ def height_at(case: Case, *, x: Array, rise: Array) -> Array:
     return within(z, case["neck.heel_edge"], case["neck.glue_line"])
 
 
-def side_room(case: Case, *, around: Outline) -> Room:
+def side_room(case: Case, *, around: Outline, whole: bool) -> Room:
     """Least room [mm] between the heel's straight side and the pocket's, neck centred.
 
     Over the length that both have, from the heel's bottom to the top. Room is square to the
     pocket's side. Over the length and over the height it changes evenly, so it is least at one of
-    four points.
+    four points. Above the floor of a cavity that opens the side it ends at that one's front,
+    unless sides count as ``whole``.
     """
     heel, seated = case.once(heel_outline), case.seated
-    k = 1 / around.stretch
+    k, low = 1 / around.stretch, case["neck.heel_edge"]
     best: Room | None = None
-    for mouth in (False, True):
-        guess = -case["pocket.length"] if mouth else heel.meet
-        for z in (case["neck.heel_edge"], height_at(case, x=guess, rise=0.0)):
-            x = _last_common(case, around, heel, z=z, mouth=mouth)
-            big_x = seated.x0 + x * seated.cos - z * seated.sin
-            best = lesser(best, Room((around.side(big_x) - heel.side(x)) * k, x, z))
+    for front, floor in [WHOLE] if whole else side_cuts(case, around):
+        for mouth in (False, True):
+            guess = -case["pocket.length"] if mouth else heel.meet
+            high = height_at(case, x=guess, rise=0.0)
+            if floor is not None:
+                high = np.minimum(high, (floor - seated.z0 - guess * seated.sin) / seated.cos)
+            for z in (low, high):
+                x = _last_common(case, around, heel, z=z, mouth=mouth, front=front)
+                big_x = seated.x0 + x * seated.cos - z * seated.sin
+                room = (around.side(big_x) - heel.side(x)) * k
+                if floor is not None:
+                    room = np.where(high > low, room, np.inf)
+                best = lesser(best, Room(room, x, z))
     assert best is not None  # noqa: S101  (the loops above run)
     return best
 
 
-def _last_common(case: Case, around: Outline, heel: Outline, *, z: Array, mouth: bool) -> Array:
+def _last_common(
+    case: Case, around: Outline, heel: Outline, *, z: Array, mouth: bool, front: Array | None
+) -> Array:
     """Neck-frame x where both straight sides still run, toward the mouth or toward the end.
 
-    Where the end wall leans, the side's end leans with it.
+    Where the end wall leans, the side's end leans with it; ``front``: where a cavity cuts it off.
     """
     seated = case.seated
     edge = -case["pocket.length"] if mouth else around.meet + wall_shift(case, z=z)
+    if front is not None and not mouth:
+        edge = np.minimum(edge, front)
     x = (edge - seated.x0 + z * seated.sin) / seated.cos
     return np.maximum(x, -case["neck.heel_length"]) if mouth else np.minimum(x, heel.meet)
 
@@ -222,7 +234,12 @@ def _along_wall(around: Outline, *, shift: Array, shrunk: Array) -> Outline:
 
 def pocket_sides(case: Case) -> Room:
     """Side room [mm] in the pocket, from the floor to the top, finish on the walls taken off."""
-    return side_room(case, around=case.once(walls))
+    return side_room(case, around=case.once(walls), whole=True)
+
+
+def sides_left(case: Case) -> Room:
+    """As ``pocket_sides``, to what pickups' cavities leave of the sides."""
+    return side_room(case, around=case.once(walls), whole=False)
 
 
 def pocket_end(case: Case) -> Room:

@@ -17,6 +17,7 @@ from .board_low import bound_levels
 from .cutout import Wall, straight_sides
 from .dips import dip
 from .lesser import lesser
+from .opened import side_end
 from .outline import pocket_outline
 
 if TYPE_CHECKING:
@@ -58,7 +59,9 @@ def board_in_cutout(case: Case) -> Sunk:
 def _pocket_sides(case: Case) -> tuple[Wall, ...]:
     plan = pocket_outline(case)
     half = plan.half - case["finish.wall"] * plan.stretch
-    return (Wall(half, plan.taper, Stretch(-case["pocket.length"], plan.meet)),)
+    return (
+        Wall(half, plan.taper, Stretch(-case["pocket.length"], side_end(case, plan, wood=True))),
+    )
 
 
 def _beside(case: Case, walls: tuple[Wall, ...], *, rise: Array) -> Sunk:

@@ -8,9 +8,11 @@ from ...job.arrays import Array
 from ...job.quantity import Kind
 from ..case import Case
 from ..check import Check, Gravity
+from ..opened import end_wall_there
 from ..outline import heel_outline
 from ..reading import Reading
-from ..reads_joint import PLANS
+from ..reads import TOP, together
+from ..reads_joint import CAVITIES, PLANS
 from ..sides import pocket_corner
 from ..strings import is_few
 
@@ -24,7 +26,12 @@ def read(case: Case) -> Reading:
     if case["pocket.end_shape"] == "round":
         return Reading.absent("a round pocket has no corners: see the end clearance")
     room = case.once(pocket_corner)
-    return Reading(value=room, place=_place(case) if is_few((room,)) else None)
+    return Reading(
+        value=room,
+        applies=end_wall_there(case),
+        because="no end wall is left on the centreline: a cavity takes it away",
+        place=_place(case) if is_few((room,)) else None,
+    )
 
 
 def _place(case: Case) -> tuple[Array, Array, Array]:
@@ -39,7 +46,7 @@ CHECK = Check(
     title="heel corners in the pocket's corners",
     unit=Kind.LENGTH,
     gravity=Gravity.DOES_NOT_GO,
-    reads=PLANS,
+    reads=together(PLANS, TOP, CAVITIES),
     read=read,
     low=0.0,
     contact=True,

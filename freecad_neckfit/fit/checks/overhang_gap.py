@@ -11,7 +11,7 @@ from ..check import Check, Excess, Gravity
 from ..lesser import place_of
 from ..reading import Reading
 from ..reads import together
-from ..reads_joint import COVER, OVER_TOP
+from ..reads_joint import CAVITIES, COVER, OVER_TOP
 
 
 def read(case: Case) -> Reading:
@@ -38,7 +38,7 @@ CHECK = Check(
     title="room under the overhang",
     unit=Kind.LENGTH,
     gravity=Gravity.BREAKS,
-    reads=together(OVER_TOP, COVER, ("neck.binding_width",)),
+    reads=together(OVER_TOP, COVER, CAVITIES, ("neck.binding_width",)),
     read=read,
     low="limits.gap_min",
     high="limits.gap_max",

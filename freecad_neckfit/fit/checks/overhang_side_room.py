@@ -10,7 +10,7 @@ from ..check import Check, Gravity
 from ..lesser import place_of
 from ..reading import Reading
 from ..reads import together
-from ..reads_joint import BINDING, COVER, OVER_TOP
+from ..reads_joint import BINDING, CAVITIES, COVER, OVER_TOP
 from ..sunk import around_board
 
 
@@ -34,7 +34,7 @@ CHECK = Check(
     title="room around a sunk fretboard",
     unit=Kind.LENGTH,
     gravity=Gravity.DOES_NOT_GO,
-    reads=together(OVER_TOP, COVER, BINDING),
+    reads=together(OVER_TOP, COVER, BINDING, CAVITIES),
     read=read,
     low=0.0,
     contact=True,

@@ -10,7 +10,7 @@ from ..check import Check, Gravity
 from ..plate_room import plate_room
 from ..reading import Reading
 from ..reads import together
-from ..reads_joint import BINDING, COVER, OVER_TOP
+from ..reads_joint import BINDING, CAVITIES, COVER, OVER_TOP
 
 
 def read(case: Case) -> Reading:
@@ -30,7 +30,7 @@ CHECK = Check(
     title="cover plate to heel",
     unit=Kind.LENGTH,
     gravity=Gravity.DOES_NOT_GO,
-    reads=together(OVER_TOP, COVER, BINDING),
+    reads=together(OVER_TOP, COVER, BINDING, CAVITIES),
     read=read,
     low="limits.plate_heel_min",
     contact=True,

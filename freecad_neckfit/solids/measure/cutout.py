@@ -23,6 +23,10 @@ FACING = 0.02
 """A wall faces where its normal's part that way is more than this."""
 JOINED = 0.01
 """Walls whose ends lie nearer to each other than this [mm] join."""
+ALONG = 1e-9
+"""X of the normal of a wall that runs along the centreline, as beside the overhang."""
+STEEPEST = 0.1
+"""An end leans by less than this for a quarter of the pocket's depth, in shares of that depth."""
 UPRIGHT = 0.3
 """Walls lean less than this (Z of their normal)."""
 
@@ -92,10 +96,12 @@ class Line:
 def cutout_lines(context: Context, *, sign: int) -> list[Line]:
     """The straight sides of the cover plate's cut-out on the side ``sign`` of the centreline.
 
-    One that runs into a pickup's opening is carried on beside it.
+    Beside an overhang that is kept clear one that runs into a pickup's opening is carried on.
     """
     lines = [_line(facets, reach=None) for facets in plate_side(context, sign=sign)]
-    return [_past_pickups(context, line) for line in lines]
+    if context.values["plate.under_overhang"]:
+        return lines
+    return [line if abs(line.normal[0]) > ALONG else _past_pickups(context, line) for line in lines]
 
 
 def _past_pickups(context: Context, line: Line) -> Line:
@@ -174,6 +180,8 @@ def _end_at_zero(facets: Facets, deep: float) -> float:
     if not len(low) or not len(high):
         return float(facets.points[:, :, 0].max())
     lower, upper = float(low[:, :, 0].max()), float(high[:, :, 0].max())
+    if abs(upper - lower) > STEEPEST * abs(deep):  # a cavity cuts it off above its floor
+        return upper
     return upper + (upper - lower)
 
 
@@ -195,7 +203,10 @@ def plan_lines(facets: Facets) -> tuple[FloatArray, FloatArray]:
 
 
 def first_ahead(context: Context, *, past: float) -> tuple[int, float] | None:
-    """The plate's first face before X = ``past`` that faces it near the centreline, and its X."""
+    """The plate's first face before X = ``past`` that faces it near the centreline, and its X.
+
+    None where that is the far wall of a pickup's opening: it took the cut-out's end away.
+    """
     walls = plate_walls(context).facing(axis=0, sign=-1, least=0.7)
     y, x = walls.points[:, :, 1], walls.points[:, :, 0].max(axis=1)
     across = np.zeros(len(walls), dtype=bool)
@@ -205,4 +216,9 @@ def first_ahead(context: Context, *, past: float) -> tuple[int, float] | None:
     if not len(ahead):
         return None
     nearest = ahead[x[ahead].argmin()]
+    for role in ROLES:
+        if context.has(f"pickup_{role}"):
+            back = float(context.boxes(f"pickup_{role}")[:, 3].max())
+            if back <= x[nearest] <= back + AROUND:
+                return None
     return int(walls.face[nearest]), float(x[nearest])

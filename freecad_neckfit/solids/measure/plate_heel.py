@@ -27,6 +27,9 @@ def plate_heel(context: Context) -> Measured:
     found = [board_in_cutout(context), *(_beside(context, sign) for sign in (-1, 1))]
     if context.values["plate.under_overhang"]:
         end = _end_at_plate(context)
+        past = float(end.points[:, :, 0].mean()) if len(end) else 0.0
+        if first_ahead(context, past=past) is None:
+            end = EMPTY  # a pickup's opening took the cut-out's end away
         found += [_corners(context, end), _end(context, end)]
     return least(found) or Measured.absent("neither heel nor fretboard reaches down to the plate")
 

@@ -12,8 +12,10 @@ from .context import Context
 from .facets import Facets
 from .failures import NotFound
 from .measured import Measured
-from .overlay import overlay
+from .overlay import overlay, seen
 
+UNDER = 0.01
+"""So far [mm] under a wall's corner more of the wall is looked for."""
 UPRIGHT = 1e-7
 """Walls lean no more than this (Z of their normal) and are taken as vertical."""
 NUDGE = 1e-6
@@ -84,16 +86,29 @@ def no_wall() -> Measured:
 
 
 def _to_floor(context: Context, walls: Facets) -> Facets:
-    """Straight walls, their lower edge carried on in their plane to the floor's lowest level."""
+    """Straight walls, their lower edge carried on in their plane to the floor's lowest level.
+
+    What stands over more of the wall, as beside a cavity that opens it, stays.
+    """
     if not len(walls):
         return walls
     floor = float(context.boxes("body")[sorted(context.body_faces.floor), 2].min())
     points = walls.points.copy()
     z = points[:, :, 2]
-    fall = np.where(z < (z.min() + z.max()) / 2, np.minimum(floor - z, 0.0), 0.0)
+    low = (z < (z.min() + z.max()) / 2) & ~_over_more(walls)
+    fall = np.where(low, np.minimum(floor - z, 0.0), 0.0)
     points[:, :, 2] += fall
     points[:, :, 0] += fall * lean(walls)
     return Facets(points, walls.normal, walls.face)
+
+
+def _over_more(walls: Facets) -> NDArray[np.bool_]:
+    """(n, 3) which corners of upright triangles have more of the wall right under them."""
+    along = 0 if np.abs(walls.normal[:, 1]).mean() > 0.7 else 1
+    view = walls.points[:, :, [along, 2, 1 - along]]
+    under = view.reshape(-1, 3)[:, :2] - (0.0, UNDER)
+    inside, _ = seen(np.broadcast_to(under, (len(view), *under.shape)), view)
+    return np.asarray(inside.any(axis=0).reshape(view.shape[:2]))
 
 
 def _round_end(context: Context) -> Measured:

@@ -268,6 +268,20 @@ MENDED = {
     "corners that a pickup's opening cuts off": ("corner_gap", "overhang.corner_gap", NEAR | {
         "pocket.end_shape": "round", "pocket.end_radius": 62.7, "pickup_neck.length": 57.0,
         "plate.cover": "surround", "body.top": "domed"}),
+    "corners that a cavity takes away": ("corner_entry", "corner.entry", NEAR | {
+        "pickup_neck.length": 68.0}),
+    "a pocket's side that a cavity cuts off": ("side_bass", "side.bass", NEAR | {
+        "pickup_neck.length": 80.0, "pocket.width_mouth": 56.5,
+        "neck.heel_width_mouth": 55.0}),
+    "a plate's cut-out that a pickup's opening cuts off": ("plate_heel", "plate.heel", NEAR | {
+        "pickup_neck.length": 80.0, "plate.cover": "surround", "pocket.width_mouth": 56.5,
+        "neck.heel_width_mouth": 55.0}),
+    "a fretboard sunk beside a cavity": ("overhang_side", "overhang.side_room", NEAR | {
+        "pickup_neck.length": 80.0, "pickup_neck.cavity_depth": 10.0, "pocket.depth": 19.5,
+        "neck.width_end": 55.5}),
+    "an overhang over an opening in the cut-out's end": ("overhang_gap", "overhang.gap", NEAR | {
+        "pickup_neck.length": 51.0, "plate.cover": "surround", "plate.clearance": 1.5,
+        "pocket.angle": 2.0}),
     "a round end before a round wall's fillet": ("floor_lift", "seat.fillet", {
         "pocket.end_shape": "round", "pocket.end_radius": 62.7, "neck.heel_end": "round",
         "neck.heel_radius": 60.0, "pocket.floor_fillet": 1.2, "seat.end_gap": 0.02}),
@@ -318,6 +332,9 @@ MENDED = {
     "a screw beside a conical fretboard": ("screw_tip", "screws.tip", {
         "neck.make": "one piece", "neck.radius_nut": 240.0, "neck.radius_end": 400.0,
         "screw.x": np.array([-14.0, -58.0]), "screw.y": np.array([30.0, -19.0])}),
+    "a recess for the bridge in a carved top": ("top_string", "strings.top", {
+        "body.top": "carved", "body.carve_slope": 2.5, "bridge.mount": "recess",
+        "bridge.recess": 3.5}),
 }  # fmt: skip
 
 

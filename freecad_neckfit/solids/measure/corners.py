@@ -18,13 +18,17 @@ from .sides import (
     heel_upright,
     is_plane,
     lean,
+    no_wall,
     plane_walls,
     upright_end,
+    wall_on_centreline,
 )
 
 
 def corner_entry(context: Context) -> Measured:
     """Least room [mm] between the heel's corners and the pocket's wall, over the heel's bottom."""
+    if not len(wall_on_centreline(context)):
+        return no_wall()
     if not len(plane_walls(context).facing(axis=0, sign=-1, least=0.7)):
         return Measured.absent("a round pocket has no corners: see the end clearance")
     points = heel_corners(context)

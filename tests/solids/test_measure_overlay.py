@@ -207,3 +207,24 @@ def facets_at(points):
     across = np.cross(points[:, 1] - points[:, 0], points[:, 2] - points[:, 0])
     normal = across / np.linalg.norm(across, axis=1)[:, None]
     return Facets(points, normal, np.zeros(len(points), dtype=np.int64))
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_triangles_over_a_rectangle_are_those_that_a_cut_to_it_leaves(seed):
+    rng = np.random.default_rng(seed)
+    found = facets_at(rng.uniform(-60, 60, (200, 3, 3)))
+    found = found.facing(axis=2, sign=1)
+    bounds = (-10.0, 15.0, -4.0, 3.0)
+    inside = Facets(found.points, found.normal, np.arange(len(found)))
+    for axis, low, high in ((0, *bounds[:2]), (1, *bounds[2:])):
+        inside = inside.clipped(axis=axis, at=low, above=True)
+        inside = inside.clipped(axis=axis, at=high, above=False)
+    kept = Facets(found.points, found.normal, np.arange(len(found))).over(bounds)
+    assert sorted(kept.face) == sorted(set(inside.face))
+    assert 0 < len(kept) < len(found)
+
+
+def test_an_upright_triangle_over_a_rectangle_is_kept():
+    points = np.array([[[-5.0, 1, 0], [5, 1, 0], [0, 1, 9]], [[-5.0, 9, 0], [5, 9, 0], [0, 9, 9]]])
+    found = facets_at(points)
+    assert found.over((-1.0, 1.0, 0.0, 2.0)).points.tolist() == points[:1].tolist()

@@ -44,7 +44,28 @@ def ring(first, last):
     return found
 
 
+def drawn():
+    """A block under a free curve, rounded: an upright drawn wall and free-form rounds."""
+    half = [(-75, 52), (-60, 66), (-20, 70), (20, 62), (60, 66), (95, 58), (112, 30), (114, 0)]
+    corners = [(x, -y) for x, y in half] + [(x, y) for x, y in half[-2::-1]]
+    curve = Part.BSplineCurve()
+    curve.interpolate([FreeCAD.Vector(x, y, 0) for x, y in corners])
+    ends = [FreeCAD.Vector(*corners[k], 0) for k in (-1, 0)]
+    wire = Part.Wire([curve.toShape(), Part.LineSegment(*ends).toShape()])
+    slab = Part.Face(wire).extrude(UP * 20)
+    return slab.makeFillet(1.0, [e for e in slab.Edges if type(e.Curve).__name__ == "BSplineCurve"])
+
+
+def swelling():
+    """A loft that bulges, cut through: its poles lie far outside what is left."""
+    rings = [Part.Wire(Part.makeCircle(r, FreeCAD.Vector(0, 0, z)))
+             for r, z in ((10, 0), (25, 20), (8, 40), (22, 60))]  # fmt: skip
+    return Part.makeLoft(rings, True).common(Part.makeBox(60, 30, 12, FreeCAD.Vector(-30, -4, 44)))
+
+
 SHAPES = {
+    "drawn": drawn(), "piece of what is drawn": drawn().common(Part.makeBox(30, 30, 9)),
+    "swelling": swelling(),
     "rims": filleted(), "foot": hollow(), "whole ring": Part.makeTorus(20, 4),
     "piece of a ring": ring(-30, 60), "inner side": ring(95, 170), "over the top": ring(60, 120),
     "ring on edge": Part.makeTorus(20, 4, FreeCAD.Vector(), ACROSS),
@@ -86,6 +107,18 @@ def test_rounds_look_one_way_and_walls_neither():
     assert [looks(f) for n in ("ring on edge", "ball", "whole ring") for f in SHAPES[n].Faces] == [
         None, None, None,
     ]  # fmt: skip
+
+
+def test_a_cut_free_form_faces_bounds_do_not_hold_its_poles():
+    loft = next(f for f in swelling().Faces if type(f.Surface).__name__ == "BSplineSurface")
+    assert loft.BoundBox.ZMin < 40  # what the kernel's own bounds are like
+    assert box_of(loft)[2] == pytest.approx(44, abs=0.1)
+    assert box_of(loft)[5] == pytest.approx(56, abs=0.1)
+
+
+def test_an_upright_drawn_wall_looks_neither_way():
+    walls = [f for f in drawn().Faces if type(f.Surface).__name__ == "SurfaceOfExtrusion"]
+    assert [looks(f) for f in walls] == [(0.0, 0.0)]
 
 
 def test_a_rounds_bounds_are_those_of_its_edges():

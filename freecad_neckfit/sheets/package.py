@@ -211,7 +211,7 @@ def _tilt(joint: Joint) -> list[str]:
             "the body on a wedge that levels it (turn the CAM job's models about Y likewise), or "
             "cut it in fine steps (3D pocket)."
         ),
-        "A pocket operation that is not 3D would cut all of it as deep as its deepest edge.",
+        "A pocket operation that is not 3D may cut all of it as deep as its deepest edge.",
         "",
     ]
 

@@ -161,6 +161,8 @@ def around(
         least = high if index in upright else low
         if box[index, 2] < low - SLACK or box[index, 5] < least + 1e-3:
             continue
+        if index in upright and _highest_corner(faces[index]) < high + 1e-3:
+            continue  # the wall of a recess in a bent top: its bounds may be looser than the top's
         if index in upright and _lowest_corner(faces[index]) < low - SAME:
             continue  # the body's front, which goes down from the mouth
         if index in upright:
@@ -173,6 +175,10 @@ def around(
 
 def _lowest_corner(face: Any) -> float:
     return float(min(v.Point.z for v in face.Vertexes))
+
+
+def _highest_corner(face: Any) -> float:
+    return float(max(v.Point.z for v in face.Vertexes))
 
 
 def _of_walls(

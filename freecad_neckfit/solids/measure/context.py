@@ -16,6 +16,8 @@ from .crowns import Strings, read_strings
 from .facets import EMPTY, STRAIGHT, Bounds, Facets, accuracy, facets_of, joined
 from .failures import NotFound
 from .heel_walls import outer_walls
+from .lift import read_lift
+from .measured import Measured
 from .neck_frame import NeckFrame
 from .surfaces import height_on
 
@@ -203,6 +205,11 @@ class Context:
     def top(self) -> Facets:
         """Upward triangles of the body beside pocket and cavities, near the neck."""
         return self.near("body", self.neck_bounds, sign=1, but=self.body_faces.below_top)
+
+    @cached_property
+    def lift(self) -> Measured:
+        """How high fillets hold the heel off the floor."""
+        return read_lift(self)
 
     @cached_property
     def strings(self) -> Strings:

@@ -8713,6 +8713,10 @@ Erlaubt: -60,00 mm bis 60,00 mm, -2,362 in bis 2,362 in.</translation>
    <translation>das Griffbrett hat über Decke oder Schlagbrett keine Einfassung</translation>
   </message>
   <message>
+   <source>the fretboard has no top near the heel</source>
+   <translation>das Griffbrett hat in der Nähe des Halsfußes keine Oberseite</translation>
+  </message>
+  <message>
    <source>the fretboard is glued on: it would be pried off, not rock</source>
    <translation>das Griffbrett ist aufgeleimt: es würde abgehebelt, statt zu kippeln</translation>
   </message>

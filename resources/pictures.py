@@ -99,6 +99,8 @@ def grab(name: str, document: Any) -> None:
     draft = FOLDER / f".{name}.png"
     window = FreeCADGui.getMainWindow()
     screen = QtGui.QGuiApplication.primaryScreen()
+    window.statusBar().clearMessage()  # what FreeCAD's own add-ons lack is no news here
+    pump()
     screen.grabWindow(0, 0, 0, window.width(), window.height()).save(str(draft))
     draft.replace(FOLDER / f"{name}.png")
 

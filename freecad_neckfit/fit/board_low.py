@@ -55,8 +55,11 @@ def _over_heel(case: Case) -> Level:
 
 
 def _overhang(case: Case) -> Level:
-    """The overhang's underside, without its binding."""
-    return case.once(levels)[-1]
+    """The overhang's underside past the heel's end, without its binding.
+
+    What is glued to the heel hangs over nothing, though it may be level with the overhang.
+    """
+    return level(case, z=case["neck.underside"], first=np.zeros(()), last=case["neck.overhang"])
 
 
 def overhang_room(case: Case) -> Spot:

@@ -335,6 +335,21 @@ MENDED = {
     "a recess for the bridge in a carved top": ("top_string", "strings.top", {
         "body.top": "carved", "body.carve_slope": 2.5, "bridge.mount": "recess",
         "bridge.recess": 3.5}),
+    "a deeply sunk overhang level with what is glued": ("overhang_gap", "overhang.gap", {
+        "pocket.wall": "floor", "pocket.angle": 2.5, "pocket.depth": 28.6,
+        "neck.glue_line": 17.5, "neck.underside": 17.5, "neck.height": 24.0}),
+    "a heel whose corners alone reach up to a plate": ("plate_heel", "plate.heel", {
+        "plate.cover": "surround", "plate.clearance": 1.6, "body.top": "carved",
+        "pocket.depth": 19.0, "neck.glue_line": 19.12, "neck.underside": 19.12,
+        "finish.top": 0.16, "seat.end_gap": 0.0, "pocket.width_end": 56.0,
+        "pocket.width_mouth": 56.0, "neck.heel_width_end": 55.9,
+        "neck.heel_width_mouth": 55.9, "neck.heel_corner_radius": 0.0,
+        "pocket.corner_radius": 0.0}),
+    "a heel too wide to go in far, its end far before a plate": ("plate_heel", "plate.heel", {
+        "plate.cover": "surround", "plate.clearance": 1.9, "pocket.depth": 18.8,
+        "neck.glue_line": 19.2, "neck.underside": 19.2, "pocket.end_shape": "round",
+        "pocket.end_radius": 46.3, "neck.heel_width_end": 90.6, "neck.heel_width_mouth": 54.0,
+        "neck.heel_corner_radius": 8.9}),
 }  # fmt: skip
 
 

@@ -16,7 +16,7 @@ ROLES = ("neck", "middle", "bridge")
 AROUND = 3.0
 """An opening is no more than this [mm] longer than its pickup, at either end."""
 BESIDE = 12.0
-"""How far [mm] beside the pocket the cut-out's sides may stand."""
+"""How far [mm] beside the pocket, and past its end, the cut-out's walls may stand."""
 SAME = 1e-9
 """Segments whose ends and normals differ by less than this [mm, radians] are one."""
 FACING = 0.02
@@ -32,11 +32,15 @@ UPRIGHT = 0.3
 
 
 def plate_walls(context: Context) -> Facets:
-    """Upright triangles of the cover plate near the joint: cut-out, openings and rim."""
+    """Upright triangles of the cover plate near the joint: cut-out, openings and rim.
+
+    A heel too large for its pocket may end far before the cut-out does: that is looked at whole.
+    """
     x0, x1, y0, y1 = context.neck_bounds
     floor = context.boxes("body")[sorted(context.body_faces.floor)]
     low, high = floor[:, 1].min() - BESIDE, floor[:, 4].max() + BESIDE
-    plate = context.near("plate", (x0, x1, min(y0, float(low)), max(y1, float(high))))
+    ahead = max(x1, float(floor[:, 3].max()) + BESIDE)
+    plate = context.near("plate", (x0, ahead, min(y0, float(low)), max(y1, float(high))))
     return plate.where(np.abs(plate.normal[:, 2]) < UPRIGHT)
 
 

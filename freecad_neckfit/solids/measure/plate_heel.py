@@ -53,13 +53,13 @@ def _end_at_plate(context: Context) -> Facets:
     low = float(context.values["finish.top"])
     high = low + float(context.values["plate.thickness"])
     end = heel_end(context)
+    # A bent top is highest on the centreline: cut there too, not from corner to corner alone.
+    end = joined([end.clipped(axis=1, at=0.0, above=above) for above in (True, False)])
     corners = end.points.reshape(-1, 3)
     z = context.frame.to_neck(corners)[:, 2]
     rim = corners[z > z.max() - 1e-6]
     if np.any(rim[:, 2] - context.top_height(rim[:, :2]) <= low):
         return EMPTY
-    # A bent top is highest on the centreline: cut there too, not from corner to corner alone.
-    end = joined([end.clipped(axis=1, at=0.0, above=above) for above in (True, False)])
     over = end.cut(_over_top(context, end) - low)
     return over.cut(high - _over_top(context, over)) if len(over) else over
 

@@ -77,12 +77,14 @@ def _down(context: Context, names: tuple[str, ...]) -> Facets:
 
 
 def _past_heel(context: Context, board: Facets) -> Facets:
-    """The fretboard's faces that go on past the heel's end: what is glued to it hangs over nothing.
+    """What of the fretboard goes on past the heel's end: what is glued to it hangs over nothing.
 
-    Where the neck leans, or the end wall does, the glued face may end past X = 0.
+    Where the neck leans, or the end wall does, the glued part may end past X = 0. It may be a
+    face of its own, or one with the overhang where both are level.
     """
     ahead = context.frame.to_neck(board.points)[:, :, 0].max(axis=1) > PAST
-    return board.of_faces(board.face[ahead].tolist())
+    board = board.where(ahead)
+    return board.cut(context.frame.to_neck(board.points)[:, :, 0])
 
 
 def _unbroken(context: Context, over: Facets) -> Measured | None:

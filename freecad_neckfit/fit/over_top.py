@@ -10,7 +10,7 @@ from ..job.arrays import Array, pick, within
 from ..job.parameters import ROLES
 from ..job.top import x_of_slope
 from .board_edge import cutout_outline
-from .cutout import clear_box
+from .cutout import clear_box, cutout
 from .last_fret import Line
 from .mount import finished_top, pickup_mount
 
@@ -25,11 +25,6 @@ def board_end(case: Case) -> Array:
     end = case["neck.overhang"]
     low, high = (case.seated.body_x(x=end, z=case[f"neck.{k}"]) for k in ("underside", "height"))
     return np.maximum(low, high)
-
-
-def plate_span(case: Case) -> tuple[Array, Array]:
-    """Body-frame X [mm] from which and to which the cover plate lies open under the strings."""
-    return np.maximum(_plate_start(case), case["plate.clearance"]), case["plate.reach"]
 
 
 def _plate_start(case: Case) -> Array:
@@ -62,16 +57,29 @@ def hand_x(case: Case) -> Array:
 
 
 def under_hand(case: Case) -> tuple[Array, ...]:
-    """Each open string over the finished top, or the plate on it, under the hand [mm]."""
+    """Each open string over the finished top, or the plate on it, under the hand [mm].
+
+    A hand stated over the fretboard has the plate under it where that runs under the overhang.
+    """
     x = hand_x(case)
-    start, end = plate_span(case) if case.plate_there else (np.inf, -np.inf)
-    plate = np.where((x >= start) & (x <= end), case["plate.thickness"], 0.0)
     rooms = []
     for index, string in enumerate(case.strings):
-        y = 0.0 if case["body.top"] == "flat" else _open_y(case, index, x=x)
-        over_plate = plate if _has_plate(case, string.share) else 0.0
-        rooms.append(_open_z(case, index, x=x) - finished_top(case, x=x, y=y) - over_plate)
+        y = _open_y(case, index, x=x)
+        top = finished_top(case, x=x, y=0.0 if case["body.top"] == "flat" else y)
+        if _has_plate(case, string.share):
+            top = top + np.where(_on_plate(case, x=x, y=y), case["plate.thickness"], 0.0)
+        rooms.append(_open_z(case, index, x=x) - top)
     return tuple(rooms)
+
+
+def _on_plate(case: Case, *, x: Array, y: Array) -> Array:
+    """Whether the plate lies at (X, Y); it counts as unbroken over its openings for pickups."""
+    around, box = case.once(cutout)
+    beside = np.abs(y)
+    cut_out = beside < around.half_width(x)
+    if box is not None:
+        cut_out = cut_out | ((x < box.end) & (beside < box.half))
+    return np.logical_not(cut_out) & (x <= case["plate.reach"])
 
 
 def places_under_hand(case: Case) -> tuple[Point, ...]:

@@ -192,6 +192,12 @@ MENDED = {
         "neck.heel_corner_radius": 6.0, "seat.end_gap": 0.37}),
     "a hand between the pocket and the plate": ("top_string", "strings.top", {
         "plate.cover": "surround", "plate.clearance": 0.6, "strings.hand": 0.04}),
+    "a hand over a fretboard with a plate under it": ("top_string", "strings.top", {
+        "plate.cover": "surround", "plate.clearance": 0.6, "strings.hand": 3.5}),
+    "a hand between a fretboard and the plate clear of it": ("top_string", "strings.top", {
+        "plate.cover": "surround", "plate.under_overhang": False, "strings.hand": 16.0,
+        "neck.overhang": 18.0, "pickup_neck.fitted": True, "pickup_neck.x": 30.0,
+        "pickup_neck.mount": "top", "pickup_neck.length": 25.0}),
     "a wedge's foot on the fillet": ("floor_lift", "seat.fillet", {
         "shim.make": "wedge", "shim.wall": 1.4, "pocket.floor_fillet": 1.25,
         "finish.wall": 0.06, "pocket.width_end": 58.0, "pocket.width_mouth": 57.0}),

@@ -42,6 +42,8 @@ CHECK = Check(
             "plate.clearance",
             "plate.reach",
         ),
+        # The cut-out, within which there is no plate.
+        ("pocket.width_end", "pocket.width_mouth", "pocket.corner_radius"),
     ),
     read=read,
     low="limits.top_string_min",

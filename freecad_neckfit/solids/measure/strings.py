@@ -5,9 +5,11 @@ from __future__ import annotations
 import numpy as np
 
 from ...job.arrays import FloatArray
+from .board_sides import BINDINGS
 from .columns import highest
 from .context import Context
-from .cutout import over_opening
+from .cutout import first_ahead, over_opening
+from .facets import joined
 from .failures import NotFound
 from .measured import Measured, place_at
 from .mount import finished_top
@@ -72,8 +74,24 @@ def _plate_under(context: Context, plan: FloatArray) -> FloatArray:
     inside = np.all((plan >= low) & (plan <= high), axis=1)
     (x, y), (beyond, beside) = plan.min(axis=0), plan.max(axis=0)
     top = context.near("plate", (float(x), float(beyond), float(y), float(beside)), sign=1)
-    inside &= np.isfinite(highest(top, plan)) | over_opening(context, plan[:, 0])
+    opened = over_opening(context, plan[:, 0]) & (plan[:, 0] > _cutout_end(context))
+    inside &= np.isfinite(highest(top, plan)) | opened
     return np.where(inside, height_on(context.faces("plate")[context.plate_face], plan), -np.inf)
+
+
+def _cutout_end(context: Context) -> float:
+    """X [mm] where the plate's cut-out ends; -inf where a pickup's opening took that end away."""
+    if not context.values["plate.under_overhang"]:
+        return clear_end(context)
+    found = first_ahead(context, past=float(context.frame.origin[0]))
+    return found[1] if found else -np.inf
+
+
+def clear_end(context: Context) -> float:
+    """X [mm] where a cut-out that is kept clear of the fretboard and its binding ends past them."""
+    near = (context.near(n, context.neck_bounds, tops=False) for n in ("fretboard", *BINDINGS))
+    board = joined(list(near)).points
+    return float(board[:, :, 0].max()) + float(context.values["plate.clearance"])
 
 
 def last_fretted(context: Context) -> tuple[FloatArray, FloatArray]:

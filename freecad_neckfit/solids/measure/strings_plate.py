@@ -6,13 +6,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ...job.arrays import FloatArray
-from .board_sides import BINDINGS
 from .context import Context
 from .cutout import ROLES, over_opening
 from .facets import Facets
 from .measured import Measured
 from .mount import pickup_mount
-from .strings import at_x, last_fretted, of_two
+from .strings import at_x, clear_end, last_fretted, of_two
 from .surfaces import height_on
 
 ON_EDGE = 1e-6
@@ -59,9 +58,7 @@ def _on_openings(context: Context, end: float, start: FloatArray, stop: FloatArr
     A string's part over the plate begins before the fretboard and ends at its saddle.
     """
     if not context.values["plate.under_overhang"]:
-        strips = [context.near(n, context.neck_bounds, tops=False).points for n in BINDINGS]
-        end = max([end, *(float(p[:, :, 0].max()) for p in strips if len(p))])
-        end += float(context.values["plate.clearance"])
+        end = clear_end(context)
     ends = np.concatenate([at_x(start[None], stop[None], x) for x in (end, float(stop[0]))])
     points = ends[over_opening(context, ends[:, 0]) & _over(context.boxes("plate"), ends[:, :2])]
     points[:, 2] = height_on(context.faces("plate")[context.plate_face], points[:, :2])

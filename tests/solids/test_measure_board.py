@@ -13,6 +13,7 @@ from freecad_neckfit.solids.measure import (  # noqa: E402
     Context,
     board_sides,
     measure_all,
+    sides,
     strings_plate,
 )
 from tests.solids.test_measure_keys import body, box, measured, neck  # noqa: E402
@@ -104,6 +105,13 @@ def test_the_end_wall_is_carried_on_down_past_the_floors_fillet():
     )["end_clearance"]
     # The end leans back from its foot, which stands 0.1 from the wall and below the fillet's top.
     assert found.value == pytest.approx(0.1, abs=1e-6)
+
+
+def test_a_point_on_a_round_ends_axis_is_its_radius_away():
+    end = Part.Cylinder()
+    end.Radius = 29.4
+    room = sides.room_in_cylinder(np.array([[0.0, 0.0, 1.0], [9.4, 0.0, 1.0]]), end)
+    assert room == pytest.approx([29.4, 20.0])
 
 
 @pytest.mark.parametrize("y", [(0, 60), (-60, 0)])
@@ -356,6 +364,12 @@ MENDED = {
         "neck.glue_line": 19.2, "neck.underside": 19.2, "pocket.end_shape": "round",
         "pocket.end_radius": 46.3, "neck.heel_width_end": 90.6, "neck.heel_width_mouth": 54.0,
         "neck.heel_corner_radius": 8.9}),
+    "a bent top past a wall that leans over the pocket": ("corner_gap", "overhang.corner_gap", {
+        "pocket.wall": "floor", "pocket.angle": -0.3, "body.top": "carved",
+        "neck.width_end": 57.0, "pocket.corner_radius": 5.6}),
+    "a domed top past a wall that leans over the pocket": ("corner_gap", "overhang.corner_gap", {
+        "pocket.wall": "floor", "pocket.angle": -2.0, "body.top": "domed",
+        "body.dome_radius": 2000.0, "neck.width_end": 57.0, "pocket.corner_radius": 5.6}),
 }  # fmt: skip
 
 

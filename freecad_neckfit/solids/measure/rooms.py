@@ -14,6 +14,7 @@ from .facets import Facets, joined
 from .lids import over_cavities, over_openings
 from .measured import Measured, Place, least
 from .overlay import Overlay, nearest
+from .sides import lean, wall_on_centreline
 from .surfaces import height_on
 
 SLIVER = 1e-6
@@ -25,7 +26,7 @@ LEVEL = 0.5
 MOST = 40
 """So many of the nearest common parts are looked up on the surface."""
 PAST = 1e-4
-"""A face that ends within this [mm] of the heel's end does not go on past it."""
+"""What ends within this [mm] of the heel's end, or of the end wall, does not go on past it."""
 UP = 1e-3
 """Z of a support's normal: the triangles of a hole's upright wall may lean by a tenth of it."""
 BINDINGS = ("binding_treble", "binding_bass")
@@ -46,7 +47,11 @@ def overhang_gap(context: Context) -> Measured:
 def corner_gap(context: Context) -> Measured:
     """Least room [mm] along Z from finished top and plate to the fretboard where X < 0."""
     board = _down(context, ("fretboard",)).clipped(axis=0, at=0.0, above=False)
-    found = _least(context, board)
+    below = [
+        (name, _beside_pocket(context, facets) if name == "top" else facets, finish)
+        for name, facets, finish in supports(context)
+    ]
+    found = _least(context, board, below)
     return found or Measured.absent("the fretboard stands over neither top nor plate there")
 
 
@@ -68,6 +73,16 @@ def supports(context: Context) -> list[tuple[str, Facets, float]]:
         ("top", context.top.facing(axis=2, sign=1, least=UP), float(context.values["finish.top"])),
         ("plate", context.plate_top, 0.0),
     ]
+
+
+def _beside_pocket(context: Context, top: Facets) -> Facets:
+    """The top without what lies past the end wall.
+
+    A leaning wall's edge in a bent top strays from X = 0: what it leaves before that is past it.
+    """
+    walls = wall_on_centreline(context)
+    rate = lean(walls) if len(walls) else 0.0
+    return top.cut(rate * top.points[:, :, 2] - PAST - top.points[:, :, 0]) if rate else top
 
 
 def _down(context: Context, names: tuple[str, ...]) -> Facets:
@@ -92,9 +107,11 @@ def _unbroken(context: Context, over: Facets) -> Measured | None:
     return least(found)
 
 
-def _least(context: Context, over: Facets) -> Measured | None:
+def _least(
+    context: Context, over: Facets, below: list[tuple[str, Facets, float]] | None = None
+) -> Measured | None:
     best: Measured | None = None
-    for name, under, finish in supports(context):
+    for name, under, finish in supports(context) if below is None else below:
         if not len(over) or not len(under):
             continue
         # Edges that only meet share no room.

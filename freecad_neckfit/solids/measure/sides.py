@@ -135,8 +135,9 @@ def room_in_cylinder(points: FloatArray, surface: Any) -> FloatArray:
     off = points - np.array(surface.Center)
     out = off - (off @ axis)[:, None] * axis
     away = np.linalg.norm(out, axis=1)
-    # A wall that leans is farther off in the plan than square to itself.
-    return np.asarray((surface.Radius - away) / (np.hypot(out[:, 0], out[:, 1]) / away))
+    # A wall that leans is farther off in the plan than square to itself; no way leads off its axis.
+    flat = np.where(away > 0, np.hypot(out[:, 0], out[:, 1]) / np.where(away > 0, away, 1.0), 1.0)
+    return np.asarray((surface.Radius - away) / flat)
 
 
 def heel_end(context: Context) -> Facets:

@@ -370,6 +370,12 @@ MENDED = {
     "a domed top past a wall that leans over the pocket": ("corner_gap", "overhang.corner_gap", {
         "pocket.wall": "floor", "pocket.angle": -2.0, "body.top": "domed",
         "body.dome_radius": 2000.0, "neck.width_end": 57.0, "pocket.corner_radius": 5.6}),
+    "a plate's lower edge that rises along a dome": ("plate_heel", "plate.heel", {
+        "plate.cover": "surround", "plate.under_overhang": False, "plate.clearance": 2.0,
+        "body.top": "domed", "body.dome_radius": 2600.0, "finish.top": 0.14,
+        "pocket.depth": 18.6, "neck.glue_line": 17.9, "neck.underside": 17.9,
+        "neck.heel_width_end": 84.0, "neck.heel_width_mouth": 57.4, "pocket.length": 61.0,
+        "seat.end_gap": 0.0}),
 }  # fmt: skip
 
 

@@ -31,6 +31,10 @@ It leaves such a fillet within 0.002 mm; FREE_FORM takes five times as many tria
 """
 TIGHT = 20.0
 """Free-form surfaces bent to this radius [mm] or less are taken as fillets."""
+FLAT_ARC = 0.001
+"""Accuracy to ask for on a bent top's section: a level edge cuts it so aslant that all counts."""
+LEVEL = 0.5
+"""Z of a level arc's axis is more than this."""
 STRAIGHT = 0.1
 """Accuracy to ask for where nothing is curved, or its edges do not matter."""
 SAME = 1e-6
@@ -153,8 +157,10 @@ def _edge_accuracy(curve: Any) -> float:
     if radius is None:
         middle = (curve.FirstParameter + curve.LastParameter) / 2
         return FILLET if curve.curvature(middle) * ARCS[-1][0] >= 1 else FREE_FORM
-    # The outline's wide arcs lie far from any contact; a heel's or pocket's end does not.
-    return _for_radius(float(radius)) if radius <= ARCS[-1][0] else ARCS[0][1]
+    if radius <= ARCS[-1][0]:
+        return _for_radius(float(radius))
+    # The outline's wide arcs lie far from any contact; those of a bent top's section do not.
+    return ARCS[0][1] if abs(curve.Axis.z) > LEVEL else FLAT_ARC
 
 
 def _for_radius(radius: float) -> float:

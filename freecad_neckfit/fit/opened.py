@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
@@ -15,6 +16,8 @@ from .wood_left import PICKUP_ROOM
 
 if TYPE_CHECKING:
     from .case import Case
+
+HalfAt = Callable[[Array], Array]
 
 WHOLE = (None, None)
 """A side that nothing cuts off."""
@@ -72,8 +75,7 @@ def side_cuts(case: Case, around: Outline) -> list[tuple[Array | None, Array | N
     """
     parts: list[tuple[Array | None, Array | None]] = []
     for opened in case.once(into_pocket):
-        cut = (opened.half >= around.side(opened.front)) & (opened.back > 0)
-        cut = cut & np.isfinite(opened.floor)
+        cut = _cuts(opened, around.side, wood=True)
         parts.append((np.where(cut, opened.front, np.inf), None))
         parts.append((None, np.where(cut, opened.floor, -np.inf)))
     return parts or [WHOLE]
@@ -84,19 +86,13 @@ def side_end(case: Case, around: Outline, *, wood: bool) -> Array:
 
     Where it meets the corner, or where a pickup's opening cuts it off before.
     """
-    found = case.once(into_pocket if wood else into_cut_out)
-    return np.minimum(around.meet, cut_at(case, around, wood=wood)) if found else around.meet
+    return np.minimum(around.meet, cut_at(case, around, wood=wood))
 
 
 def cut_at(case: Case, around: Outline, *, wood: bool) -> Array:
     """X [mm] at which a pickup's cavity, or its opening in the plate, cuts off what is beside."""
-    until: Array = np.inf
-    for opened in case.once(into_pocket if wood else into_cut_out):
-        cut = (opened.half >= around.side(opened.front)) & (opened.back > 0)
-        if wood:
-            cut = cut & np.isfinite(opened.floor)
-        until = np.where(cut, np.minimum(until, opened.front), until)
-    return until
+    openings = case.once(into_pocket if wood else into_cut_out)
+    return _first_cut(openings, around.side, wood=wood, until=np.inf)
 
 
 def cut_out_ends(case: Case) -> Array:
@@ -113,10 +109,21 @@ def uncut(case: Case, edge: Edge, *, wood: bool) -> Array:
 
     An opening that is narrower than the fretboard, or ends before the wall, counts as unbroken.
     """
-    until: Array = 0.0
-    for opened in case.once(into_pocket):
-        cut = (opened.half >= edge.at(opened.front)) & (opened.back > 0)
-        if wood:
-            cut = cut & np.isfinite(opened.floor)
+    return _first_cut(case.once(into_pocket), edge.at, wood=wood, until=0.0)
+
+
+def _first_cut(openings: tuple[Opened, ...], half_at: HalfAt, *, wood: bool, until: Array) -> Array:
+    """X [mm] of the front of the first opening that cuts off a line in the plan, else ``until``."""
+    for opened in openings:
+        cut = _cuts(opened, half_at, wood=wood)
         until = np.where(cut, np.minimum(until, opened.front), until)
     return until
+
+
+def _cuts(opened: Opened, half_at: HalfAt, *, wood: bool) -> Array:
+    """Whether an opening takes a line in the plan away from its front to past the end wall.
+
+    ``half_at``: the line's |Y| [mm] at X. ``wood``: in the body, where it may have no cavity.
+    """
+    cut = (opened.half >= half_at(opened.front)) & (opened.back > 0)
+    return cut & np.isfinite(opened.floor) if wood else cut

@@ -60,17 +60,21 @@ def test_the_paper_has_its_size(name, sheet):
     assert drawn(name, sheet)[1].size == pytest.approx((paper.width, paper.height), abs=0.01)
 
 
-def test_no_two_texts_meet(name, sheet):
-    texts = [t for t in drawn(name, sheet)[1].texts if t.words.strip()]
-    assert len(texts) > 40
-    met = [
+def meeting(texts):
+    """Pairs of texts whose boxes share more than a hair."""
+    return [
         (a.words, b.words)
         for i, a in enumerate(texts)
         for b in texts[:i]
         if min(a.box[2], b.box[2]) - max(a.box[0], b.box[0]) > -HAIR
         and min(a.box[3], b.box[3]) - max(a.box[1], b.box[1]) > -HAIR
     ]
-    assert met == []
+
+
+def test_no_two_texts_meet(name, sheet):
+    texts = [t for t in drawn(name, sheet)[1].texts if t.words.strip()]
+    assert len(texts) > 40
+    assert meeting(texts) == []
 
 
 def test_no_line_runs_through_a_text(name, sheet):
@@ -181,11 +185,4 @@ def test_charts_in_the_report_are_legible_on_paper(sheet, option):
 def test_no_two_texts_of_the_report_meet(sheet, option):
     for page in charted(sheet, option):
         boxes = [t for t in page.texts if t.words.strip()]
-        met = [
-            (a.words, b.words)
-            for i, a in enumerate(boxes)
-            for b in boxes[:i]
-            if min(a.box[2], b.box[2]) - max(a.box[0], b.box[0]) > -HAIR
-            and min(a.box[3], b.box[3]) - max(a.box[1], b.box[1]) > -HAIR
-        ]
-        assert met == []
+        assert meeting(boxes) == []

@@ -62,9 +62,7 @@ def look(found):
     _pump()
     view.viewTop()
     view.fitAll()
-    _pump()
-    view.redraw()
-    _pump()
+    draw(view)
     root = view.getSceneGraph()
     return {
         "labels": _labels(root),
@@ -76,6 +74,41 @@ def look(found):
         "shared": sum(s.Volume for s in found.Interference.Solids),
         "icon": Path(found.ViewObject.Proxy.getIcon()).name,
     }
+
+
+def draw(view):
+    """Wait until the view was drawn with the camera and the size it keeps.
+
+    A window new on a busy screen takes its time: until it is there, nothing is drawn.
+    """
+    drawn, former = [], None
+    watch = coin.SoCallback()
+    watch.setCallback(_note_drawing, drawn)
+    root = view.getSceneGraph()
+    root.addChild(watch)
+    try:
+        for _ in range(200):
+            drawn.clear()
+            view.redraw()
+            _pump()
+            camera = view.getCameraNode()
+            looks = (
+                tuple(view.getSize()),
+                camera.position.getValue().getValue(),
+                camera.orientation.getValue().getValue(),
+            )
+            if drawn and looks == former:
+                return
+            former = looks if drawn else None
+            QtCore.QThread.msleep(10)
+        raise RuntimeError("the view was not drawn, or did not come to rest")
+    finally:
+        root.removeChild(watch)
+
+
+def _note_drawing(drawn, action):
+    if action.isOfType(coin.SoGLRenderAction.getClassTypeId()):
+        drawn.append(True)
 
 
 def picture(name):

@@ -37,6 +37,8 @@ LEVEL = 0.5
 """Z of a level arc's axis is more than this."""
 STRAIGHT = 0.1
 """Accuracy to ask for where nothing is curved, or its edges do not matter."""
+SLIVERS = (1, 2, 4, 16, 64)
+"""How many times finer to ask again where a face is a sliver for which nothing came."""
 SAME = 1e-6
 """Places closer than this [mm] are one."""
 FLAT = 1e-4
@@ -184,8 +186,12 @@ def facets_of(face: Any, index: int, *, fine: float) -> Facets:
 
 
 def _tessellated(face: Any, index: int, fine: float) -> FloatArray:
-    corners, triples = face.tessellate(fine)
-    if not triples:
+    # Of a sliver thinner than the accuracy asked for, the kernel gives triangles once it is finer.
+    for finer in SLIVERS:
+        corners, triples = face.tessellate(fine / finer)
+        if triples:
+            break
+    else:
         raise NotFound(f"the kernel gave no triangles for face {index + 1}")
     return np.asarray(np.array([(p.x, p.y, p.z) for p in corners])[np.array(triples)])
 

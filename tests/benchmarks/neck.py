@@ -129,8 +129,10 @@ def beside_whole_solids(name: str, check: Callable[[], tuple[NeckRead, Result]])
     print(f"  recognised, seated, fully checked   {clock:8.2f} s  own {own:6.2f} s")
     for lift in (0.0, CLEAR):
         _, kernel, own_kernel = timed(lambda by=lift: whole_solids(result, read, lift=by))
-        how = "as they lie" if not lift else f"lifted by {lift:g} mm"
-        print(f"  whole solids: 2 common, 2 distances {kernel:8.2f} s  own {own_kernel:6.2f} s, {how}")
+        how = f"lifted by {lift:g} mm" if lift else "as they lie"
+        print(
+            f"  whole solids: 2 common, 2 distances {kernel:8.2f} s  own {own_kernel:6.2f} s  {how}"
+        )
         print(f"  so many times as long               {kernel / clock:8.1f}    own "
               f"{own_kernel / own:6.1f}")  # fmt: skip
     return own

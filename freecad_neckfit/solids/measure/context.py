@@ -20,6 +20,7 @@ from .lift import read_lift
 from .measured import Measured
 from .neck_frame import NeckFrame
 from .surfaces import height_on
+from .window import cropped
 
 NECK = ("heel", "fretboard", "binding_treble", "binding_bass")
 """Parts of the neck that can touch body, cover plate or pickup."""
@@ -94,7 +95,7 @@ class Context:
         key = (name, index, window)
         if key not in self._facets:
             face = self.faces(name)[index]
-            pieces = [face] if window is None else _cropped(face, window)
+            pieces = [face] if window is None else _within_window(face, window)
             self._facets[key] = joined([facets_of(p, index, fine=accuracy(p)) for p in pieces])
         return self._facets[key]
 
@@ -273,19 +274,9 @@ def _within(inner: Bounds, outer: Bounds) -> bool:
     )  # fmt: skip
 
 
-def _cropped(face: Any, bounds: Bounds) -> list[Any]:
+def _within_window(face: Any, window: Bounds) -> list[Any]:
     """The face within a rectangle of the plan and a little beyond, or whole if it is straight."""
-    import Part
-    from FreeCAD import Vector
-
-    if accuracy(face) == STRAIGHT:
-        return [face]
-    box = face.BoundBox
-    corner = Vector(bounds[0] - 1, bounds[2] - 1, box.ZMin - 1)
-    window = Part.makeBox(
-        bounds[1] - bounds[0] + 2, bounds[3] - bounds[2] + 2, box.ZLength + 2, corner
-    )
-    return list(face.copy().common(window).Faces)
+    return [face] if accuracy(face) == STRAIGHT else cropped(face, window)
 
 
 def _looked_at(normals: FloatArray) -> tuple[float, float]:

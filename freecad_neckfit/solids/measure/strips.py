@@ -1,0 +1,151 @@
+"""A free-form face that runs between two of its surface's own lines, such as a rounded edge.
+
+Where it can be near something is told by the poles of its surface, since each span lies within the
+hull of its own poles; such a length of it is bounded anew instead of being cut by the kernel.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+
+from ...job.arrays import FloatArray
+from .facets import Bounds
+
+ALONG = 9
+"""Points at which it is looked where an edge runs over the surface."""
+SAME = 1e-9
+"""Share of the parameters' range within which an edge follows one of the surface's lines."""
+
+End = tuple[Any, float, float]
+"""An edge as a curve over the surface's parameters, and its own parameter from and to."""
+
+
+@dataclass(frozen=True)
+class Strip:
+    """``axis``: 0 where it runs along the surface's U, 1 where along its V.
+
+    ``ends``: the edges across, the one at the lower parameter first; ``reach``: (2, 2) least and
+    most parameter along at each; ``sides``: the parameter across at both sides.
+    """
+
+    face: Any
+    axis: int
+    ends: tuple[End, End]
+    reach: FloatArray
+    sides: tuple[float, float]
+
+    @classmethod
+    def of(cls, face: Any) -> Strip | None:
+        """None where the face is none."""
+        surface = face.Surface
+        if type(surface).__name__ != "BSplineSurface" or len(face.Edges) != 4:
+            return None
+        if len(face.Wires) != 1 or surface.isUPeriodic() or surface.isVPeriodic():
+            return None
+        curves = [face.curveOnSurface(edge) for edge in face.Edges]
+        if any(curve is None for curve in curves):
+            return None
+        range_ = np.array(face.ParameterRange).reshape(2, 2)
+        axis = int(surface.NbVPoles > surface.NbUPoles)
+        return cls._between(face, axis, range_, [(c[0], c[1], c[2]) for c in curves])
+
+    @classmethod
+    def _between(cls, face: Any, axis: int, range_: FloatArray, curves: list[End]) -> Strip | None:
+        across = [_places(curve)[:, 1 - axis] for curve in curves]
+        near = SAME * float(np.ptp(range_[1 - axis]))
+        low, high = (
+            [k for k in range(4) if np.all(np.abs(across[k] - side) <= near)]
+            for side in range_[1 - axis]
+        )
+        if len(low) != 1 or len(high) != 1:
+            return None
+        ends = [curves[k] for k in range(4) if k not in low + high]
+        reach = [(float(p.min()), float(p.max())) for p in (_places(e)[:, axis] for e in ends)]
+        if reach[0] > reach[1]:
+            ends, reach = ends[::-1], reach[::-1]
+        sides = (float(range_[1 - axis, 0]), float(range_[1 - axis, 1]))
+        return cls(face, axis, (ends[0], ends[1]), np.array(reach), sides)
+
+    def within(self, bounds: Bounds) -> list[Any]:
+        """Lengths of it that hold all of it within a rectangle of the plan [mm], as faces."""
+        return [self._length(first, last) for first, last in self._runs(bounds)]
+
+    def _runs(self, bounds: Bounds) -> list[tuple[float, float]]:
+        """From and to along it, of the runs of spans whose poles reach into the rectangle."""
+        knots, degree, poles = self._spans()
+        low, high = poles.min(axis=1), poles.max(axis=1)
+        first, last = self.reach.min(), self.reach.max()
+        runs: list[tuple[float, float]] = []
+        for k in range(degree, len(poles)):
+            start, end = float(max(knots[k], first)), float(min(knots[k + 1], last))
+            own = slice(k - degree, k + 1)
+            if start >= end or not _meet(low[own].min(axis=0), high[own].max(axis=0), bounds):
+                continue
+            if runs and runs[-1][1] == start:
+                start = runs.pop()[0]
+            runs.append((start, end))
+        return runs
+
+    def _spans(self) -> tuple[FloatArray, int, FloatArray]:
+        """Knots along it, each as often as it counts; the degree; (along, across, 2) poles."""
+        surface = self.face.Surface
+        poles = np.array([[(p.x, p.y) for p in row] for row in surface.getPoles()])
+        along_u = surface.getUKnots(), surface.getUMultiplicities(), surface.UDegree
+        along_v = surface.getVKnots(), surface.getVMultiplicities(), surface.VDegree
+        knots, times, degree = (along_u, along_v)[self.axis]
+        poles = poles if self.axis == 0 else poles.swapaxes(0, 1)
+        return np.repeat(knots, times), int(degree), poles
+
+    def _length(self, first: float, last: float) -> Any:
+        """The face from ``first`` to ``last``; up to its own end where that is near."""
+        import Part
+
+        lower = self.ends[0] if first <= self.reach[0, 1] else self._across(first)
+        upper = self.ends[1] if last >= self.reach[1, 0] else self._across(last)
+        rims = [self._side(k, lower, upper) for k in (0, 1)]
+        surface = self.face.Surface.copy()
+        near = min(first, self.reach[0, 0]) if lower is self.ends[0] else first
+        far = max(last, self.reach[1, 1]) if upper is self.ends[1] else last
+        surface.segment(*((near, far, *self.sides) if self.axis == 0 else (*self.sides, near, far)))
+        edges = [curve.toShape(surface, a, b) for curve, a, b in (lower, rims[1], upper, rims[0])]
+        found = Part.Face(surface, Part.Wire(edges))
+        if self.face.Orientation == "Reversed":
+            found.reverse()
+        return found
+
+    def _across(self, along: float) -> End:
+        return _line(*(self._spot(along, side) for side in self.sides))
+
+    def _side(self, k: int, lower: End, upper: End) -> End:
+        ways = [_places(end)[[0, -1]] for end in (lower, upper)]
+        nearest = [int(np.argmin(np.abs(w[:, 1 - self.axis] - self.sides[k]))) for w in ways]
+        return _line(*(tuple(w[n]) for w, n in zip(ways, nearest, strict=True)))
+
+    def _spot(self, along: float, across: float) -> tuple[float, float]:
+        return (along, across) if self.axis == 0 else (across, along)
+
+
+def _line(start: tuple[float, ...], end: tuple[float, ...]) -> End:
+    import Part
+    from FreeCAD import Base
+
+    ends = (Base.Vector2d(*map(float, spot)) for spot in (start, end))
+    line = Part.Geom2d.Line2dSegment(*ends)
+    return line, line.FirstParameter, line.LastParameter
+
+
+def _places(end: End) -> FloatArray:
+    """(ALONG, 2) parameters of the surface along an edge."""
+    curve, first, last = end
+    spots = [curve.value(float(t)) for t in np.linspace(first, last, ALONG)]
+    return np.array([(spot.x, spot.y) for spot in spots])
+
+
+def _meet(low: FloatArray, high: FloatArray, bounds: Bounds) -> bool:
+    return bool(
+        low[0] <= bounds[1] and high[0] >= bounds[0]
+        and low[1] <= bounds[3] and high[1] >= bounds[2]
+    )  # fmt: skip

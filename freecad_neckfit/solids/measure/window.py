@@ -1,0 +1,33 @@
+"""The part of a face within a rectangle of the plan, so that only that much is triangulated.
+
+The kernel cuts any face, but a free-form one that runs all round a drawn body is dear to cut. Its
+poles tell what is needed of it without a cut: each span lies within the hull of its own poles.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from .facets import Bounds
+from .strips import Strip
+
+BEYOND = 1.0
+"""What is left away lies at least so far [mm] beyond the rectangle."""
+
+
+def cropped(face: Any, bounds: Bounds) -> list[Any]:
+    """Pieces of the face that hold all of it within the rectangle ``bounds`` of the plan [mm]."""
+    wider = (bounds[0] - BEYOND, bounds[1] + BEYOND, bounds[2] - BEYOND, bounds[3] + BEYOND)
+    strip = Strip.of(face)
+    lengths = [face] if strip is None else strip.within(wider)
+    return [piece for length in lengths for piece in _cut(length, wider)]
+
+
+def _cut(face: Any, bounds: Bounds) -> list[Any]:
+    import Part
+    from FreeCAD import Vector
+
+    box = face.BoundBox
+    corner = Vector(bounds[0], bounds[2], box.ZMin - 1)
+    window = Part.makeBox(bounds[1] - bounds[0], bounds[3] - bounds[2], box.ZLength + 2, corner)
+    return list(face.copy().common(window).Faces)

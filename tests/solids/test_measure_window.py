@@ -1,0 +1,90 @@
+"""What is left of a face within a rectangle of the plan, beside what the kernel's cut leaves."""
+
+import sys
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+Part = pytest.importorskip("Part")
+
+sys.path.insert(0, str(Path(__file__).parents[1] / "benchmarks"))
+
+from drawn import drawn_body  # noqa: E402
+from FreeCAD import Vector  # noqa: E402
+
+from freecad_neckfit.job.resolve import complete  # noqa: E402
+from freecad_neckfit.solids.measure.facets import facets_of  # noqa: E402
+from freecad_neckfit.solids.measure.strips import Strip  # noqa: E402
+from freecad_neckfit.solids.measure.window import cropped  # noqa: E402
+
+pytestmark = pytest.mark.freecad
+
+AT_THE_MOUTH = (-115.0, 20.0, -60.0, 60.0)
+BEHIND = (150.0, 260.0, -200.0, 200.0)
+ALL_ROUND = (-200.0, 500.0, -300.0, 300.0)
+OUTSIDE = (600.0, 700.0, -50.0, 50.0)
+NOWHERE_NEAR = (40.0, 90.0, -20.0, 20.0)
+"""Rectangles: X from and to, Y from and to [mm]."""
+
+
+@pytest.fixture(scope="module")
+def edges():
+    """Rounded edges of a body drawn as one curve, above and below."""
+    body = drawn_body(complete({"body.edge_round": 3.0}))
+    return [f for f in body.Faces if type(f.Surface).__name__ == "BSplineSurface"]
+
+
+def by_kernel(face, bounds):
+    size = [bounds[1] - bounds[0], bounds[3] - bounds[2]]
+    box = face.BoundBox
+    window = Part.makeBox(*size, box.ZLength + 2, Vector(bounds[0], bounds[2], box.ZMin - 1))
+    return face.copy().common(window)
+
+
+def test_a_drawn_bodys_rounded_edge_is_a_strip(edges):
+    assert len(edges) == 2
+    assert all(Strip.of(face) is not None for face in edges)
+
+
+@pytest.mark.parametrize("bounds", [AT_THE_MOUTH, BEHIND])
+@pytest.mark.parametrize("which", [0, 1])
+def test_all_of_it_that_the_rectangle_shows_is_there_and_nothing_else(edges, which, bounds):
+    pieces, cut = cropped(edges[which], bounds), by_kernel(edges[which], bounds)
+    assert cut.Area > 1
+    points = np.concatenate([facets_of(p, 0, fine=0.05).points for p in pieces]).reshape(-1, 3)
+    for point in points[::211]:
+        assert edges[which].distToShape(Part.Vertex(Vector(*point)))[0] < 1e-3
+    whole = Part.Compound(pieces)
+    for piece in cut.Faces:
+        for point in facets_of(piece, 0, fine=0.05).points.reshape(-1, 3)[::211]:
+            assert whole.distToShape(Part.Vertex(Vector(*point)))[0] < 1e-3
+
+
+@pytest.mark.parametrize("bounds", [OUTSIDE, NOWHERE_NEAR])
+def test_where_it_cannot_be_nothing_is_cut(edges, bounds, monkeypatch):
+    from freecad_neckfit.solids.measure import window
+
+    monkeypatch.setattr(window, "_cut", lambda *_: pytest.fail("cut"))
+    assert [cropped(face, bounds) for face in edges] == [[], []]
+
+
+def test_a_rectangle_round_all_leaves_all(edges):
+    for face in edges:
+        assert sum(p.Area for p in cropped(face, ALL_ROUND)) == pytest.approx(face.Area, rel=1e-3)
+
+
+def test_the_pieces_look_out_of_the_wood_as_the_face_does(edges):
+    for face in edges:
+        up = face.BoundBox.ZMax > -10
+        for piece in cropped(face, AT_THE_MOUTH):
+            rise = facets_of(piece, 0, fine=0.006).normal[:, 2]
+            assert np.all(rise > 0) if up else np.all(rise < 0)
+
+
+def test_other_faces_are_cut_by_the_kernel():
+    face = Part.makeCylinder(50, 20).Faces[0]
+    bounds = (0.0, 60.0, -60.0, 60.0)
+    assert Strip.of(face) is None
+    found = Part.Compound(cropped(face, bounds))
+    assert found.Area == pytest.approx(20 * 2 * 50 * (np.pi / 2 + np.arcsin(1 / 50)), rel=1e-6)

@@ -14,9 +14,11 @@ from drawn import drawn_body  # noqa: E402
 from FreeCAD import Vector  # noqa: E402
 
 from freecad_neckfit.job.resolve import complete  # noqa: E402
+from freecad_neckfit.solids.build import build  # noqa: E402
+from freecad_neckfit.solids.measure.context import Context  # noqa: E402
 from freecad_neckfit.solids.measure.facets import facets_of  # noqa: E402
 from freecad_neckfit.solids.measure.strips import Strip  # noqa: E402
-from freecad_neckfit.solids.measure.window import cropped  # noqa: E402
+from freecad_neckfit.solids.measure.window import cropped, near  # noqa: E402
 
 pytestmark = pytest.mark.freecad
 
@@ -88,3 +90,27 @@ def test_other_faces_are_cut_by_the_kernel():
     assert Strip.of(face) is None
     found = Part.Compound(cropped(face, bounds))
     assert found.Area == pytest.approx(20 * 2 * 50 * (np.pi / 2 + np.arcsin(1 / 50)), rel=1e-6)
+
+
+@pytest.mark.parametrize("measure", ["wall_treble", "wall_bass", "wood_floor"])
+def test_wood_by_drawn_faces_is_what_the_whole_faces_tell(measure, monkeypatch):
+    from freecad_neckfit.solids.measure import wood
+
+    values = complete({"body.edge_round": 3.0})
+    parts = build(values).parts | {"body": drawn_body(values)}
+    measured = getattr(wood, measure)
+    found = measured(Context(parts, values))
+    monkeypatch.setattr(Context, "is_cut", lambda *_: False)
+    assert found.value > 1
+    assert found.value == pytest.approx(measured(Context(parts, values)).value, abs=1e-4)
+
+
+def test_a_drawn_wall_is_a_strip_and_its_lengths_lie_on_it():
+    body = drawn_body(complete({"body.edge_round": 3.0}))
+    (wall,) = (f for f in body.Faces if type(f.Surface).__name__ == "SurfaceOfExtrusion")
+    pieces = near(wall, BEHIND)
+    assert 0 < sum(p.Area for p in pieces) < wall.Area / 2
+    for point in np.concatenate([facets_of(p, 0, fine=0.05).points for p in pieces])[::31, 0]:
+        assert wall.distToShape(Part.Vertex(Vector(*point)))[0] < 1e-3
+    assert Part.Compound(pieces).distToShape(by_kernel(wall, BEHIND))[0] < 1e-6
+    assert near(wall, NOWHERE_NEAR) == []

@@ -158,14 +158,14 @@ class Context:
         shared = joint and _within(bounds, self.neck_bounds)
         window = self.neck_bounds if shared else bounds
         found = joined([
-            self._face(name, i, window if self._is_cut(name, i, bounds) else None)
+            self._face(name, i, window if self.is_cut(name, i, bounds) else None)
             for i in self.near_faces(name, bounds, sign=sign)
             if i not in but and (tops or self._rise(name, i)[0] < LEANS)
         ])  # fmt: skip
         found = found.over(bounds)
         return found.facing(axis=2, sign=sign) if sign else found
 
-    def _is_cut(self, name: str, index: int, bounds: Bounds) -> bool:
+    def is_cut(self, name: str, index: int, bounds: Bounds) -> bool:
         """Whether a face is cut to a rectangle of the plan before it is triangulated."""
         if not _is_wide(self.boxes(name)[index], bounds):
             return False

@@ -1,4 +1,4 @@
-"""A free-form face that runs between two of its surface's own lines, such as a rounded edge.
+"""A free-form face between two of its surface's own lines: a drawn outline's wall, a rounded edge.
 
 Where it can be near something is told by the poles of its surface, since each span lies within the
 hull of its own poles; such a length of it is bounded anew instead of being cut by the kernel.
@@ -40,16 +40,13 @@ class Strip:
     @classmethod
     def of(cls, face: Any) -> Strip | None:
         """None where the face is none."""
-        surface = face.Surface
-        if type(surface).__name__ != "BSplineSurface" or len(face.Edges) != 4:
-            return None
-        if len(face.Wires) != 1 or surface.isUPeriodic() or surface.isVPeriodic():
+        axis = _axis(face.Surface)
+        if axis is None or len(face.Edges) != 4 or len(face.Wires) != 1:
             return None
         curves = [face.curveOnSurface(edge) for edge in face.Edges]
         if any(curve is None for curve in curves):
             return None
         range_ = np.array(face.ParameterRange).reshape(2, 2)
-        axis = int(surface.NbVPoles > surface.NbUPoles)
         return cls._between(face, axis, range_, [(c[0], c[1], c[2]) for c in curves])
 
     @classmethod
@@ -92,12 +89,31 @@ class Strip:
     def _spans(self) -> tuple[FloatArray, int, FloatArray]:
         """Knots along it, each as often as it counts; the degree; (along, across, 2) poles."""
         surface = self.face.Surface
+        if _is_extruded(surface):
+            curve = surface.BasisCurve
+            row = np.array([(p.x, p.y) for p in curve.getPoles()])
+            way = np.array([surface.Direction.x, surface.Direction.y])
+            poles = row[:, None] + np.array(self.sides)[None, :, None] * way
+            return np.repeat(curve.getKnots(), curve.getMultiplicities()), int(curve.Degree), poles
         poles = np.array([[(p.x, p.y) for p in row] for row in surface.getPoles()])
         along_u = surface.getUKnots(), surface.getUMultiplicities(), surface.UDegree
         along_v = surface.getVKnots(), surface.getVMultiplicities(), surface.VDegree
         knots, times, degree = (along_u, along_v)[self.axis]
         poles = poles if self.axis == 0 else poles.swapaxes(0, 1)
         return np.repeat(knots, times), int(degree), poles
+
+    def _surface(self, near: float, far: float) -> Any:
+        """The surface from ``near`` to ``far`` along, which the kernel is quicker with."""
+        import Part
+
+        whole = self.face.Surface
+        if _is_extruded(whole):
+            curve = whole.BasisCurve.copy()
+            curve.segment(near, far)
+            return Part.SurfaceOfExtrusion(curve, whole.Direction)
+        part = whole.copy()
+        part.segment(*((near, far, *self.sides) if self.axis == 0 else (*self.sides, near, far)))
+        return part
 
     def _length(self, first: float, last: float) -> Any:
         """The face from ``first`` to ``last``; up to its own end where that is near."""
@@ -106,10 +122,9 @@ class Strip:
         lower = self.ends[0] if first <= self.reach[0, 1] else self._across(first)
         upper = self.ends[1] if last >= self.reach[1, 0] else self._across(last)
         rims = [self._side(k, lower, upper) for k in (0, 1)]
-        surface = self.face.Surface.copy()
         near = min(first, self.reach[0, 0]) if lower is self.ends[0] else first
         far = max(last, self.reach[1, 1]) if upper is self.ends[1] else last
-        surface.segment(*((near, far, *self.sides) if self.axis == 0 else (*self.sides, near, far)))
+        surface = self._surface(near, far)
         edges = [curve.toShape(surface, a, b) for curve, a, b in (lower, rims[1], upper, rims[0])]
         found = Part.Face(surface, Part.Wire(edges))
         if self.face.Orientation == "Reversed":
@@ -126,6 +141,24 @@ class Strip:
 
     def _spot(self, along: float, across: float) -> tuple[float, float]:
         return (along, across) if self.axis == 0 else (across, along)
+
+
+def _axis(surface: Any) -> int | None:
+    """Along which parameter a strip of this surface would run; None for those never taken."""
+    if _is_extruded(surface):
+        return None if surface.BasisCurve.isPeriodic() else 0
+    if type(surface).__name__ != "BSplineSurface":
+        return None
+    if surface.isUPeriodic() or surface.isVPeriodic():
+        return None
+    return int(surface.NbVPoles > surface.NbUPoles)
+
+
+def _is_extruded(surface: Any) -> bool:
+    return (
+        type(surface).__name__ == "SurfaceOfExtrusion"
+        and type(surface.BasisCurve).__name__ == "BSplineCurve"
+    )
 
 
 def _line(start: tuple[float, ...], end: tuple[float, ...]) -> End:

@@ -17,10 +17,19 @@ BEYOND = 1.0
 
 def cropped(face: Any, bounds: Bounds) -> list[Any]:
     """Pieces of the face that hold all of it within the rectangle ``bounds`` of the plan [mm]."""
-    wider = (bounds[0] - BEYOND, bounds[1] + BEYOND, bounds[2] - BEYOND, bounds[3] + BEYOND)
-    strip = Strip.of(face)
+    wider, strip = _wider(bounds), Strip.of(face)
     lengths = [face] if strip is None else strip.within(wider)
     return [piece for length in lengths for piece in _cut(length, wider)]
+
+
+def near(face: Any, bounds: Bounds) -> list[Any]:
+    """As ``cropped``, but lengths of a strip are left as they are: a distance needs no more."""
+    wider, strip = _wider(bounds), Strip.of(face)
+    return _cut(face, wider) if strip is None else strip.within(wider)
+
+
+def _wider(bounds: Bounds) -> Bounds:
+    return bounds[0] - BEYOND, bounds[1] + BEYOND, bounds[2] - BEYOND, bounds[3] + BEYOND
 
 
 def _cut(face: Any, bounds: Bounds) -> list[Any]:

@@ -10,8 +10,14 @@ import numpy as np
 from ...job.arrays import FloatArray
 from ...job.errors import KernelFailure
 from .context import Context
+from .facets import Bounds
 from .measured import Measured
 from .sides import treble_sign
+from .window import near
+
+Point = tuple[float, float, float]
+REACH = 10.0
+"""So much farther [mm] than two faces' bounds are apart it is looked first."""
 
 
 def wood_floor(context: Context) -> Measured:
@@ -62,25 +68,45 @@ def _least(context: Context, one: Iterable[int], other: Iterable[int]) -> Measur
 
     Most pairs are never asked for: their bounds lie farther apart than the nearest found.
     """
-    faces, box = context.faces("body"), context.boxes("body")
+    box = context.boxes("body")
     pairs = sorted((_apart(box[i], box[j]), i, j) for i in one for j in other)
     best: Measured | None = None
     for at_least, i, j in pairs:
         if best is not None and at_least >= best.value:
             break
-        distance, places = distance_between(faces[i], faces[j])
+        distance, places = _distance(context, i, j)
         if best is None or distance < best.value:
             best = Measured(distance, places[0])
     return best
+
+
+def _distance(context: Context, i: int, j: int) -> tuple[float, tuple[Point, Point]]:
+    """Distance [mm] between two of the body's faces, of the second only what can be near enough.
+
+    Whatever is left away lies farther off than the distance found: along all of a drawn outline
+    some kernels take seconds.
+    """
+    faces, box = context.faces("body"), context.boxes("body")
+    one, other = faces[i], faces[j]
+    reach = _apart(box[i], box[j]) + REACH
+    while context.is_cut("body", j, window := _round(box[i], reach)):
+        found = [distance_between(one, piece) for piece in near(other, window)]
+        least = min(found, default=None)
+        if least is not None and least[0] <= reach:
+            return least
+        reach = 2 * reach if least is None else least[0]
+    return distance_between(one, other)
+
+
+def _round(box: FloatArray, reach: float) -> Bounds:
+    low, high = box[:2] - reach, box[3:5] + reach
+    return float(low[0]), float(high[0]), float(low[1]), float(high[1])
 
 
 def _apart(one: FloatArray, other: FloatArray) -> float:
     """Distance [mm] between two bounds: no distance between what they hold is smaller."""
     gap = np.maximum(one[:3] - other[3:], other[:3] - one[3:])
     return float(np.linalg.norm(np.maximum(gap, 0.0)))
-
-
-Point = tuple[float, float, float]
 
 
 def distance_between(one: Any, other: Any) -> tuple[float, tuple[Point, Point]]:

@@ -125,7 +125,11 @@ def _end_room_at(
     heel = case.once(heel_outline)
     is_round = case["neck.heel_end"] == "round"
     x, y = (heel.meet, heel.side(heel.meet)) if is_round else (heel.arc_x, heel.arc_y)
-    slant = seated.cos
+    # Seen along its axis a leaning round wall is a circle, and lengths along X are shorter.
+    floor = case.seat.floor if leaning and case["pocket.wall"] == "floor" else 0.0
+    lean = np.cos(floor)
+    # An upright corner cut level looks longer along X, one cut square to itself shorter.
+    squeeze = np.cos(case.seat.tilt - floor)
     if level:
         glue, cut = case["neck.glue_line"], z - x * seated.sin / seated.cos
         level_there = z < glue
@@ -134,13 +138,9 @@ def _end_room_at(
             cut = _cut_by_top(case, around, x=x, y=y, z=z, radius=radius, rise=rise)
             level_there = cut < glue
         z = np.where(level_there, within(cut, case["neck.heel_edge"], glue), glue)
-        # An upright corner cut level looks longer along X, one cut square to itself shorter.
-        slant = np.where(level_there, 1 / seated.cos, seated.cos)
-    # Seen along its axis a leaning round wall is a circle, and lengths along X are shorter.
-    lean = np.cos(case.seat.floor) if leaning and case["pocket.wall"] == "floor" else 1.0
+        squeeze = np.where(level_there, lean / seated.cos, squeeze)
     right = _off_wall(case, x=x, z=z, leaning=leaning) - around.end
     right = right * lean + around.end - around.arc_x
-    squeeze = slant * lean
     px, py = (right, y) if is_round else _farthest_on_arc(right, y, heel.radius, squeeze)
     away = distance(px, py)
     corner = (around.radius - away) * away / distance(px * lean, py)

@@ -140,3 +140,22 @@ def random_joint(seed):
 @pytest.mark.parametrize("seed", range(12))
 def test_a_random_joint_gives_valid_solids(seed):
     assert joint(random_joint(seed)).parts
+
+
+@pytest.mark.parametrize(
+    "stated",
+    [
+        {"body.dome_radius": 19148.8, "body.edge_round": 1.884},
+        {"body.dome_radius": 9590.0, "body.edge_round": 0.927, "pocket.length": 70.0},
+    ],
+)
+def test_edges_are_rounded_up_to_the_front_under_a_nearly_level_dome(stated):
+    stated = {"body.top": "domed", "body.block_treble": 46.5, "body.block_bass": 43.8} | stated
+    body = joint(stated, ("body",)).parts["body"]
+    whole = joint(stated | {"body.edge_round": 0.0}, ("body",)).parts["body"]
+    foremost = [min(p.X for p in solid.Vertexes) for solid in (body, whole)]
+    assert foremost[0] == pytest.approx(foremost[1])
+    length = sum(e.Length for e in whole.Edges if e.BoundBox.ZMax < -40.0)
+    section = (1 - np.pi / 4) * stated["body.edge_round"] ** 2
+    lost = whole.Volume - body.Volume
+    assert 1.5 * section * length < lost < 2.5 * section * length

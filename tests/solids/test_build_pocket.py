@@ -101,6 +101,51 @@ def test_a_floor_fillet_goes_with_every_corner(corner, wall):
     )
 
 
+FILLETED_ROUND = {
+    "level, small fillet": {"pocket__end_radius": 58.25, "pocket__floor_fillet": 0.755},
+    "level, large fillet": {"pocket__end_radius": 65.0, "pocket__floor_fillet": 3.39},
+    "tilted floor": {"pocket__end_radius": 40.0, "pocket__floor_fillet": 2.0,
+                     "pocket__angle": 2.0},
+    "wall square to the floor": {"pocket__end_radius": 65.0, "pocket__floor_fillet": 3.33,
+                                 "pocket__angle": 4.44, "pocket__wall": "floor"},
+    "nearly touching the sides": {"pocket__end_radius": 28.003, "pocket__floor_fillet": 3.0,
+                                  "pocket__angle": 2.5, "pocket__wall": "floor"},
+    "touching the sides": {"pocket__end_radius": 28.0, "pocket__floor_fillet": 3.0,
+                           "pocket__angle": 2.5, "pocket__wall": "floor"},
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("name", FILLETED_ROUND)
+def test_a_floor_fillet_goes_with_every_round_end(name):
+    stated = {"pocket__end_shape": "round"} | FILLETED_ROUND[name]
+    sharp, solid = cutter(**stated | {"pocket__floor_fillet": 0.0}), cutter(**stated)
+    radius, fillet = stated["pocket__end_radius"], stated["pocket__floor_fillet"]
+    behind = radius - math.sqrt(radius**2 - 28**2)
+    along = 2 * (FAR - behind) + 2 * radius * math.asin(28 / radius)
+    # Mitres, tilt and the turn about the axis take a few hundredths from it.
+    filled = (1 - math.pi / 4) * fillet**2 * along
+    assert sharp.Volume - solid.Volume == pytest.approx(filled, rel=0.05)
+
+
+def test_the_fillets_of_sides_and_a_round_end_meet_in_a_mitre():
+    solid = cutter(
+        pocket__end_shape="round", pocket__end_radius=65.0, pocket__floor_fillet=3.0,
+        pocket__angle=4.0, pocket__wall="floor",
+    )  # fmt: skip
+    # Top, floor, mouth, end, two sides and the fillets of the last three: no patches between them.
+    assert len(solid.Faces) == 9
+    assert max(v.Tolerance for v in solid.Vertexes) < 1e-4
+
+
+@pytest.mark.parametrize("angle", [0.0, 0.01])
+def test_sides_run_on_past_a_round_wall_as_wide_as_stated(angle):
+    solid = cutter(
+        pocket__end_shape="round", pocket__end_radius=28.8, pocket__width_mouth=60.0,
+        pocket__wall="floor", pocket__angle=angle,
+    )  # fmt: skip
+    assert solid.BoundBox.YMax == pytest.approx(28 + 2 * FAR / 76, abs=1e-6)
+
+
 @pytest.mark.parametrize(
     "stated",
     [

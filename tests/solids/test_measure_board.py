@@ -198,6 +198,11 @@ MENDED = {
         "pocket.end_shape": "round", "pocket.end_radius": 34.5, "pocket.angle": -5.0,
         "pocket.depth": 18.7, "body.top": "domed", "body.dome_radius": 2938.0,
         "neck.heel_corner_radius": 6.0, "seat.end_gap": 0.37}),
+    "a heel on a wedge before a round wall square to the floor": (
+        "end_clearance", "end.clearance", {
+            "pocket.end_shape": "round", "pocket.end_radius": 36.0, "pocket.angle": 2.9,
+            "pocket.wall": "floor", "shim.make": "wedge", "shim.wall": 0.56,
+            "neck.heel_corner_radius": 12.7, "seat.end_gap": 0.0}),
     "a hand between the pocket and the plate": ("top_string", "strings.top", {
         "plate.cover": "surround", "plate.clearance": 0.6, "strings.hand": 0.04}),
     "a hand over a fretboard with a plate under it": ("top_string", "strings.top", {

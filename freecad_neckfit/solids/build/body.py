@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from typing import Any
+from functools import partial
 
 from ...job.errors import CannotBuild
 from ...job.resolve import Values
 from .cavities import cavity_cutters
-from .outline import Bounds, Segments, bounds_of, front_edge
+from .edges import rounded
+from .floor import floor_height
+from .outline import Segments, bounds_of, front_edge
 from .plan import face
-from .pocket import BEYOND, floor_height, pocket_cutter, pocket_plan
-from .rounds import rounded_slab
+from .pocket import BEYOND, pocket_cutter, pocket_plan
 from .screws import back_height, hole_cutters
 from .shapes import UP, Solid, common, cut, one_solid, tapered
 from .top import height, range_over, under_top
@@ -31,7 +32,7 @@ def body(v: Values, outline: Segments) -> Solid:
     above = range_over(v, bounds.x, bounds.y)[1] + BEYOND
     _check_floor(v)
     _check_edges(v, outline)
-    blank = _rounded(v, outline, bounds)
+    blank = _rounded(v, outline)
     tools = [*_tools(v, front=bounds.x[0], above=above), *_contour(v, outline)]
     return _cut_from(blank, tools)
 
@@ -63,8 +64,8 @@ def _cut_from(blank: Solid, tools: list[Solid]) -> Solid:
     return result.Solids[0]
 
 
-def _blank(v: Values, outline: Segments, bounds: Bounds) -> Solid:
-    thickness = float(v["body.thickness"])
+def _blank(v: Values, outline: Segments) -> Solid:
+    bounds, thickness = bounds_of(outline), float(v["body.thickness"])
     flat = face(outline, -thickness)
     if v["body.top"] == "flat":
         return flat.extrude(UP * thickness)
@@ -73,48 +74,13 @@ def _blank(v: Values, outline: Segments, bounds: Bounds) -> Solid:
     return one_solid(common(upright, under), name="body")
 
 
-def _rounded(v: Values, outline: Segments, bounds: Bounds) -> Solid:
+def _rounded(v: Values, outline: Segments) -> Solid:
     """The blank with its outer edges rounded, except where the pocket's mouth opens through."""
-    radius, front = float(v["body.edge_round"]), front_edge(outline)
-    if radius > 0 and v["body.top"] == "flat":
-        slab = rounded_slab(outline, (-float(v["body.thickness"]), 0.0), radius, front)
-        if slab is not None:
-            return slab
-    blank = _blank(v, outline, bounds)
+    radius = float(v["body.edge_round"])
     if radius <= 0:
-        return blank
-    edges = [e for e in blank.Edges if not _is_upright(e) and not _is_front(e, front)]
-    try:
-        result = blank.makeFillet(radius, edges)
-        fits = len(result.Solids) == 1 and result.isValid()
-    except Exception as failure:  # the kernel raises many kinds; all mean the same here
-        raise _no_round(radius) from failure
-    if not fits:
-        raise _no_round(radius)
-    return result.Solids[0]
-
-
-def _no_round(radius: float) -> CannotBuild:
-    return CannotBuild(
-        f"body.edge_round: a round of {radius:.2f} mm does not fit this outline's edges; make it "
-        "smaller, or the outline's own curves wider."
-    )
-
-
-def _is_upright(edge: Any) -> bool:
-    ends = [p.Point for p in edge.Vertexes]
-    return (
-        len(ends) == 2 and abs(ends[0].x - ends[1].x) < 1e-6 and abs(ends[0].y - ends[1].y) < 1e-6
-    )
-
-
-def _is_front(edge: Any, front: Any) -> bool:
-    if front is None:
-        return False
-    return all(
-        any(abs(p.X - x) < 1e-6 and abs(p.Y - y) < 1e-6 for x, y in (front[0], front[2]))
-        for p in edge.Vertexes
-    )
+        return _blank(v, outline)
+    slab = (-float(v["body.thickness"]), 0.0) if v["body.top"] == "flat" else None
+    return rounded(partial(_blank, v), outline, radius, slab=slab)
 
 
 def _contour(v: Values, outline: Segments) -> list[Solid]:

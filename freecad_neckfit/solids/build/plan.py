@@ -75,6 +75,11 @@ class Plan:
         """Angle [radians] between a side and the centreline; positive widens toward the bridge."""
         return math.atan(self.slope)
 
+    def touching_radius(self) -> float:
+        """Radius [mm] of a round end with the same axis that only touches the sides."""
+        axis = self.end - float(self.radius or 0.0)
+        return self.half_width(axis) / math.hypot(1, self.slope)
+
     def round_meets_at(self) -> Point:
         """(x, y) where a round end meets the side at positive y."""
         return self._round_end()[0]

@@ -10,7 +10,7 @@ from FreeCAD import Vector
 
 from ...job.frames import Seat
 from ...job.resolve import Values
-from .pocket import floor_height
+from .floor import floor_height
 from .shapes import UP, Point, Solid, peg, tapered
 
 HEAD = 1.9

@@ -198,6 +198,15 @@ MENDED = {
         "pocket.end_shape": "round", "pocket.end_radius": 34.5, "pocket.angle": -5.0,
         "pocket.depth": 18.7, "body.top": "domed", "body.dome_radius": 2938.0,
         "neck.heel_corner_radius": 6.0, "seat.end_gap": 0.37}),
+    "a glue line that crosses a carved plate's edge at a flat angle": (
+        "plate_heel", "plate.heel", {
+            "body.top": "carved", "body.carve_slope": 0.863, "finish.top": 0.047,
+            "neck.glue_line": 17.8, "neck.underside": 17.8, "neck.heel_width_end": 86.96,
+            "neck.heel_width_mouth": 54.76, "neck.height": 23.5, "plate.clearance": 1.935,
+            "plate.cover": "surround", "pocket.angle": -1.436, "pocket.depth": 19.02,
+            "pocket.length": 69.96, "pocket.width_end": 56.4, "pocket.width_mouth": 54.84,
+            "shim.make": "wedge", "shim.mouth": 0.21, "shim.wall": 0.864,
+            "seat.end_gap": 0.0435}),
     "a heel on a wedge before a round wall square to the floor": (
         "end_clearance", "end.clearance", {
             "pocket.end_shape": "round", "pocket.end_radius": 36.0, "pocket.angle": 2.9,

@@ -8,11 +8,14 @@ from ...job.arrays import FloatArray
 from .board_sides import board_in_cutout
 from .context import Context
 from .cutout import cutout_walls, first_ahead, plan_lines, plate_side
-from .facets import EMPTY, Facets, joined
+from .facets import EMPTY, STRAIGHT, Facets, accuracy, facets_of, joined
 from .measured import Measured, least
 from .overlay import SAME, overlay
 from .sections import signed_room
 from .sides import heel_end, plane_heel, room_in_cylinder
+
+CROSSED = 2e-5
+"""Accuracy [mm] to triangulate a wall with whose bent edge is crossed at a flat angle."""
 
 
 def plate_heel(context: Context) -> Measured:
@@ -38,7 +41,8 @@ def _beside(context: Context, sign: int) -> Measured | None:
     """Over the length and height that straight sides of heel and cut-out share."""
     heel = plane_heel(context).facing(axis=1, sign=sign, least=0.7)
     found: list[Measured | None] = []
-    for wall in plate_side(context, sign=sign):
+    for coarse in plate_side(context, sign=sign):
+        wall = _finely(context, coarse)
         upper, lower = (wall, heel) if sign > 0 else (heel, wall)
         room = overlay(upper, lower, axis=1).farthest_least() if len(heel) else None
         if room is not None:
@@ -46,6 +50,18 @@ def _beside(context: Context, sign: int) -> Measured | None:
             square = float(abs(across[1]) / np.hypot(across[0], across[1]))
             found.append(Measured(room[0] * square, room[1]))
     return least(found)
+
+
+def _finely(context: Context, wall: Facets) -> Facets:
+    """A straight side of the cut-out, in fine triangles where it ends at a bent top.
+
+    The heel's glue line may cross such an edge at a very flat angle.
+    """
+    index = int(wall.face[0])
+    face = context.faces("plate")[index]
+    if accuracy(face) == STRAIGHT:
+        return wall
+    return facets_of(face, index, fine=CROSSED)
 
 
 def _end_at_plate(context: Context) -> Facets:

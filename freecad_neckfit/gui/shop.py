@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import replace as replaced
 from pathlib import Path
-from typing import Any
+from typing import Any, NamedTuple
 
 import FreeCADGui
 from PySide import QtCore, QtGui
@@ -17,7 +17,7 @@ from ..features.transfer import job_file_of
 from ..job.joint import JobFile
 from ..job.possible import refuse_impossible
 from ..job.quantity import Units
-from ..run.chain import check_values
+from ..run.chain import Verdict, check_values
 from ..sheets.drawing import draw
 from ..sheets.joint import Joint
 from ..sheets.package import Progress, Wish, write_package
@@ -27,6 +27,13 @@ from ..sheets.techdraw import add_page
 from .scene_pictures import scene_pictures
 from .sentences import say
 from .translate import tr
+
+
+class Written(NamedTuple):
+    """What the joint was judged to be when the package was written, and the files' paths."""
+
+    verdict: Verdict
+    paths: tuple[str, ...]
 
 
 def job_of(joint: Any) -> JobFile:
@@ -55,8 +62,8 @@ def write(
     bush: float | None = None,
     units: str | None = None,
     replace: bool = False,
-) -> list[str]:
-    """Write the whole package for a joint of the document into a folder; return the paths.
+) -> Written:
+    """Write the whole package for a joint of the document into a folder.
 
     ``bit``, ``bush``: diameters [mm] of router bit and guide bush, None for the usual choice.
     ``units``: "mm" or "in" on all sheets, None for the joint's own. Shows how far it is, and puts a
@@ -76,7 +83,7 @@ def write(
             extras=extras,
             progress=progress,
         )
-    return [str(path) for path in paths]
+    return Written(made.result.verdict, tuple(str(path) for path in paths))
 
 
 def draw_page(joint: Any) -> Any:

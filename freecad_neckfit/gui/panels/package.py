@@ -19,7 +19,6 @@ from ...job.quantity import Kind, Units, read_length
 from ...job.resolve import complete
 from ...run.chain import Verdict
 from ...sheets.cutter import Cutter, chosen, largest_bit
-from ...sheets.package import CONTENTS
 from ...solids.build.pocket import pocket_plan
 from .. import preferences
 from ..commands.macro import call
@@ -107,14 +106,14 @@ class PackageDialog(DecideDialog):
             "units": self._shown_in.value,
             "replace": has_former,
         }
-        call("gui.shop", "write", self.joint, str(folder), **wish)
+        written = call("gui.shop", "write", self.joint, str(folder), into="package", **wish)
         self._show_size(self.bit, bit)
         self._show_size(self.bush, bush)
         preferences.keep_cutter(bit, bush)
         preferences.keep_folder(str(folder.parent))
-        self._tell_written(folder)
+        self._tell_written(folder, written.verdict)
 
-    def _tell_written(self, folder: Path) -> None:
+    def _tell_written(self, folder: Path, verdict: Verdict) -> None:
         """In the window with a link, and in the report view to keep."""
         tell(tr("the package for the shop is in {}").format(folder))
         link = f'<a href="{QtCore.QUrl.fromLocalFile(str(folder)).toString()}">'
@@ -122,7 +121,6 @@ class PackageDialog(DecideDialog):
         self.written.setText(tr("The package for the shop is in {}").format(shown))
         self.written.show()
         # What was written was judged anew; this is its verdict, not the former check's.
-        verdict = verdict_in(folder)
         self._warn("" if verdict is Verdict.FITS else warning_on(verdict))
 
     def _warn(self, sentence: str) -> None:
@@ -196,15 +194,6 @@ def warning_on(verdict: Verdict) -> str:
     if verdict is Verdict.DOES_NOT_FIT:
         return tr("The joint does not fit. Do not cut after these sheets; mend it first.")
     return tr("Whether the joint fits could not be decided; see the findings before you cut.")
-
-
-def verdict_in(folder: Path) -> Verdict:
-    """The verdict that a written package states."""
-    text = (folder / CONTENTS).read_text(encoding="utf-8")
-    stated = re.search(r"^verdict +(.+)$", text, re.MULTILINE)
-    if stated is None:
-        raise ValueError(f"{CONTENTS} states no verdict")
-    return Verdict(stated.group(1).strip())
 
 
 def first_folder(joint: Any) -> Path:

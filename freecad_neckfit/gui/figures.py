@@ -86,7 +86,15 @@ def decimal_mark() -> str:
 
     Without a screen there is no language to follow, and Qt stays away.
     """
-    return _mark(language(), _system()) if FreeCAD.GuiUp else "."
+    if not FreeCAD.GuiUp or _general().GetInt("UseLocaleFormatting", 0) == POINTS_ALWAYS:
+        return "."
+    return _mark(language(), _system())
+
+
+@lru_cache(maxsize=1)
+def _general() -> Any:
+    """FreeCAD's own settings, looked up once: figures are written many times a second."""
+    return FreeCAD.ParamGet("User parameter:BaseApp/Preferences/General")
 
 
 def _system() -> str:
@@ -102,9 +110,6 @@ def _known(language: str, system: str) -> str:
 
 @lru_cache(maxsize=16)
 def _mark(language: str, system: str) -> str:
-    general = FreeCAD.ParamGet("User parameter:BaseApp/Preferences/General")
-    if general.GetInt("UseLocaleFormatting", 0) == POINTS_ALWAYS:
-        return "."
     from PySide import QtCore
 
     return str(QtCore.QLocale(_known(language, system)).decimalPoint())

@@ -76,10 +76,8 @@ def in_german():
     }
     seen["svg"] = figures.local_svg('<text x="1.5" style="a:0.5px">1.50 mm</text>')
     FreeCAD.ParamGet("User parameter:BaseApp/Preferences/General").SetInt("UseLocaleFormatting", 2)
-    figures._mark.cache_clear()
     seen["by FreeCAD's setting"] = figures.local("0.15 mm"), figures.plain("0,5")
     FreeCAD.ParamGet("User parameter:BaseApp/Preferences/General").RemInt("UseLocaleFormatting")
-    figures._mark.cache_clear()
     FreeCADGui.setLocale("English")
     pump(400)
     seen["in English"] = figures.local("0.15 mm"), figures.plain("0,5")

@@ -73,7 +73,7 @@ def overhang_room(case: Case) -> Spot:
     if not case.plate_there:
         return found
     if case.plate_under_overhang:
-        thickness, start = case["plate.thickness"], _plate_from(case)
+        thickness, start = case["plate.thickness"], plate_from(case)
         over_end = _along(case, past, start=start, line=CENTRE, plate=thickness)
         found = lesser(found, over_end)
     corners = past._replace(low=np.maximum(past.low, 0.0))
@@ -109,13 +109,13 @@ def binding_room(case: Case) -> Spot:
         if case.plate_there:
             best = lesser(best, _over_plate(case, low, inner=width))
         if case.plate_under_overhang:
-            thickness, start = case["plate.thickness"], _plate_from(case)
+            thickness, start = case["plate.thickness"], plate_from(case)
             best = lesser(best, _strip_past(case, low, start=start, plate=thickness))
     assert best is not None  # noqa: S101  (a fretboard has a level)
     return best
 
 
-def _plate_from(case: Case) -> Array:
+def plate_from(case: Case) -> Array:
     """X from which the plate counts as whole: a pickup's opening may take its cut-out's end."""
     clearance = case["plate.clearance"]
     return np.where(cut_out_ends(case), clearance, 0.0) if case.once(into_cut_out) else clearance

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, NamedTuple
 import numpy as np
 
 from ..job.arrays import Array
+from .board_low import plate_from
 from .cutout import cutout
 from .lesser import lesser
 from .overhang import least_room
@@ -33,10 +34,9 @@ def tool_room(case: Case) -> Path:
     z = case["neck.rod_tool_height"] - case["neck.rod_tool"] / 2
     found = _over(case, z=z, start=0.0, plate=0.0)
     if case.plate_there:
-        opening = case.once(cutout)
-        start = opening.outline.end
-        if opening.box is not None:
-            start = np.maximum(start, opening.box.end)
+        start, box = plate_from(case), case.once(cutout).box
+        if box is not None:
+            start = np.maximum(start, box.end)
         found = lesser(found, _over(case, z=z, start=start, plate=case["plate.thickness"]))
     if case["pickup_neck.fitted"]:
         found = lesser(found, _over_pickup(case, z=z))

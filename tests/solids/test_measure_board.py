@@ -198,6 +198,13 @@ MENDED = {
         "pocket.end_shape": "round", "pocket.end_radius": 34.5, "pocket.angle": -5.0,
         "pocket.depth": 18.7, "body.top": "domed", "body.dome_radius": 2938.0,
         "neck.heel_corner_radius": 6.0, "seat.end_gap": 0.37}),
+    "sides that a cavity takes down to the corners": ("corner_entry", "corner.entry", NEAR | {
+        "pickup_neck.x": 20.0, "pickup_neck.length": 80.0, "pickup_neck.cavity_depth": 14.0,
+        "neck.heel_end": "round", "neck.heel_radius": 40.0, "pocket.corner_radius": 0.0}),
+    "a rod's tool over an opening in the cut-out's end": ("rod_access", "rod.access", NEAR | {
+        "pickup_neck.x": 11.4, "plate.cover": "surround", "plate.clearance": 1.5,
+        "pocket.angle": 1.2, "pocket.wall": "floor", "neck.rod": "heel", "seat.end_gap": 0.0,
+        "pickup_neck.mount": "cavity"}),
     "a glue line that crosses a carved plate's edge at a flat angle": (
         "plate_heel", "plate.heel", {
             "body.top": "carved", "body.carve_slope": 0.863, "finish.top": 0.047,

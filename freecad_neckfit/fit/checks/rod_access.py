@@ -9,7 +9,7 @@ from ..case import Case
 from ..check import Check, Gravity
 from ..reading import Reading
 from ..reads import together
-from ..reads_joint import BINDING, COVER, OVER_TOP, PICKUP
+from ..reads_joint import BINDING, CAVITIES, COVER, OVER_TOP, PICKUP
 from ..rod_tool import tool_room
 from ..sides import place
 
@@ -37,6 +37,7 @@ CHECK = Check(
         COVER,
         BINDING,
         PICKUP,
+        CAVITIES,
         ("neck.rod", "neck.rod_tool", "neck.rod_tool_height", "neck.rod_tool_length"),
     ),
     read=read,

@@ -6,6 +6,7 @@ import numpy as np
 
 from ...job.arrays import FloatArray
 from .context import Context
+from .cutout import plan_lines
 from .facets import Facets
 from .failures import NotFound
 from .measured import Measured
@@ -70,8 +71,9 @@ def heel_corners(context: Context) -> FloatArray:
 def wall_lines(context: Context, z: float) -> tuple[FloatArray, FloatArray]:
     """Segments and normals of the pocket's plan at the level ``z``, walls carried on as needed.
 
-    A wall that leans, and the corners with it, is moved from its middle to that level: a wall
-    along X, a corner along its axis.
+    An upright wall is seen whole, though a cavity may open it above. One that leans, and the
+    corners with it, is moved from its middle to that level: a wall along X, a corner along its
+    axis.
     """
     found = []
     walls = {f: context.facets("body", [f]) for f in context.body_faces.walls}
@@ -82,8 +84,11 @@ def wall_lines(context: Context, z: float) -> tuple[FloatArray, FloatArray]:
         if leans and along and not lean(facets):
             found.append(_side_at(facets, z))
             continue
+        if np.abs(facets.normal[:, 2]).max() <= UPRIGHT:
+            found.append(plan_lines(facets))
+            continue
         middle = float(heights.min() + heights.max()) / 2
-        segments, normal = section(_level_edged(facets), middle)
+        segments, normal = section(facets, middle)
         segments = segments + (z - middle) * _drift(context, face, facets)
         found.append((segments, normal))
     return np.concatenate([s for s, _ in found]), np.concatenate([n for _, n in found])
@@ -119,13 +124,3 @@ def _side_at(facets: Facets, z: float) -> tuple[FloatArray, FloatArray]:
 def _leans(context: Context, face: int, facets: Facets) -> bool:
     """Whether a plane wall leans; the triangles of an upright corner may lean by rounding."""
     return is_plane(context, "body", face) and bool(lean(facets))
-
-
-def _level_edged(facets: Facets) -> Facets:
-    """A wall with level edges, so that one section shows its whole length; leaning walls as is."""
-    if np.abs(facets.normal[:, 2]).max() > UPRIGHT:
-        return facets
-    points = facets.points.copy()
-    middle = (points[:, :, 2].min() + points[:, :, 2].max()) / 2
-    points[:, :, 2] = middle + np.sign(points[:, :, 2] - middle)
-    return Facets(points, facets.normal, facets.face)

@@ -9741,10 +9741,6 @@ Erlaubt: -60,00 mm bis 60,00 mm, -2,362 in bis 2,362 in.</translation>
    <translation>{} zu wenig</translation>
   </message>
   <message>
-   <source>{} states no verdict</source>
-   <translation>{} nennt kein Urteil</translation>
-  </message>
-  <message>
    <source>{} through the year</source>
    <translation>{} übers Jahr</translation>
   </message>

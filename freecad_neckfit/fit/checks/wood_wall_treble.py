@@ -2,48 +2,6 @@
 
 from __future__ import annotations
 
-import numpy as np
+from ..wall_check import wall_check
 
-from ...job.quantity import Kind
-from ..case import Case
-from ..check import Check, Gravity
-from ..outline import pocket_side
-from ..reading import Reading
-from ..wood_left import wall
-
-
-def read(case: Case) -> Reading:
-    """Least wood [mm] beside the pocket, square to its side, in an outline of known walls."""
-    if case["body.outline"] not in ("own", "section"):
-        return Reading.absent("only solids can tell the wall of an outline that is given")
-    wood, x = wall(case, side="treble")
-    half, taper = pocket_side(case)
-    return Reading(
-        value=wood,
-        applies=np.isfinite(wood),
-        because="the cutaway does not reach beside the pocket",
-        place=(x, case.treble_sign * (half + taper * x), 0.0),
-    )
-
-
-CHECK = Check(
-    id="wood.wall_treble",
-    title="wood between pocket and cutaway, treble",
-    unit=Kind.LENGTH,
-    gravity=Gravity.BREAKS,
-    reads=(
-        "body.outline",
-        "body.block_treble",
-        "body.cutaway_treble",
-        "pocket.width_end",
-        "pocket.width_mouth",
-        "pocket.length",
-        "limits.wall_min",
-    ),
-    read=read,
-    low="limits.wall_min",
-    measure="wall_treble",
-    exact=False,
-    consequence="The thin wall beside the pocket breaks out when the neck is knocked.",
-    mending="Move the cutaway's wall out by {short}.",
-)
+CHECK = wall_check("treble", sign=1.0)

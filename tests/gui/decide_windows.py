@@ -102,7 +102,7 @@ def shop_asked(document, joint, dialog):
     enter(asked.boxes["shop.step_plate"].lineEdit(), "1/64 in")
     enter(asked.stops, "15.5, 5/8 furlong")
     said = asked.notice.text()
-    enter(asked.stops, "15.5, 5/8 in")
+    enter(asked.stops, "15.5, 5/8 in", closes=True)
     pump(300)
     return {
         "refused": said,

@@ -68,13 +68,13 @@ def key(widget, code, text="", *, releases=True):
         QtCore.QCoreApplication.sendEvent(widget, event)
 
 
-def enter(box, text):
-    """Type a value over the one in a field, and confirm it."""
+def enter(box, text, *, closes=False):
+    """Type a value over the one in a field, and confirm it; ``closes``: the window, by that."""
     box.setFocus()
     box.selectAll()
     for letter in text:
         key(box, 0, letter)
-    key(box, QtCore.Qt.Key_Return, "\r")
+    key(box, QtCore.Qt.Key_Return, "\r", releases=not closes)
     pump()
 
 

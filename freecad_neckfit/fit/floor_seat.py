@@ -37,8 +37,8 @@ def exact(case: Case) -> bool:
     """Whether ``lift`` is more than a bound.
 
     It is one where the heel's corner rides on the fillet of a tilted floor, whose height there
-    follows no circle, where a corner leans on a shim, and where the heel runs into the pocket's
-    corner.
+    follows no circle, where a corner leans on a shim, in a round end too, and where the heel runs
+    into the pocket's corner.
     """
     fillet = case["pocket.floor_fillet"]
     if not np.any(fillet > 0):
@@ -47,7 +47,19 @@ def exact(case: Case) -> bool:
     near = _held_in_corner(case, fillet, edge) > 0
     through = case.once(pocket_corner) + case["finish.wall"] < 0
     leans = (case.seat.floor != 0) | (case.seat.tilt != case.seat.floor)
-    return not np.any((fillet > 0) & ((near & leans) | through))
+    return not np.any((fillet > 0) & ((near & leans) | through | _leans_in_round_end(case, fillet)))
+
+
+def _leans_in_round_end(case: Case, fillet: Array) -> Array:
+    """Whether a corner rides on a round end's fillet where heel or wall is not square to the floor.
+
+    The angle between wall and floor then differs along the arc.
+    """
+    square = (case["pocket.wall"] == "floor") | (case.seat.floor == 0)
+    aslant = np.logical_not(square) | (case.seat.tilt != case.seat.floor)
+    if case["pocket.end_shape"] == "square" or not np.any(aslant):
+        return np.zeros(np.shape(fillet), dtype=bool)
+    return aslant & (case.once(corners_nearer) > 0) & (_held_at_end(case, fillet) > 0)
 
 
 def _held_in_corner(case: Case, fillet: Array, edge: Array) -> Array:
@@ -71,7 +83,7 @@ def _held_at_end(case: Case, fillet: Array) -> Array:
 
     Lifting is along Z, so all is looked at in the plane of X and Z: a heel on a tilted floor
     comes nearer to a wall square to the floor, or farther from it, as it is lifted. A shim's end
-    leans with the heel's, from its foot up. Round ends as near as they come.
+    leans with the heel's, from its foot up. Round ends as near as they come, along the floor.
     """
     edge, seated = case["neck.heel_edge"], case.seated
     points = [(-edge, np.zeros(())), (np.zeros(()), edge)]
@@ -80,10 +92,12 @@ def _held_at_end(case: Case, fillet: Array) -> Array:
     if case["shim.make"] == "wedge":
         points.append((np.zeros(()), np.zeros(())))
     nearer = case.once(corners_nearer) if case["pocket.end_shape"] == "round" else 0.0
+    rises = nearer * np.tan(case.seat.floor)
     held: Array = -np.inf
     for x, z in points:
         big_x, big_z = seated.to_body(x=x, z=z)
-        held = np.maximum(held, _end_fillet_height(case, fillet, x=big_x + nearer) - big_z)
+        over = _end_fillet_height(case, fillet, x=big_x + nearer) - rises
+        held = np.maximum(held, over - big_z)
     return held
 
 

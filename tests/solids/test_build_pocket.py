@@ -127,6 +127,18 @@ def test_a_floor_fillet_goes_with_every_round_end(name):
     assert sharp.Volume - solid.Volume == pytest.approx(filled, rel=0.05)
 
 
+def test_a_radius_at_which_the_kernel_fails_gives_way_a_little():
+    stated = {
+        "pocket.end_shape": "round", "pocket.end_radius": 69.4360767775715,
+        "pocket.floor_fillet": 0.3784455718366212, "pocket.angle": 2.9203942128744242,
+        "pocket.wall": "floor", "pocket.width_end": 57.72360873469336,
+        "pocket.width_mouth": 56.51100414823047, "pocket.length": 82.32654590160988,
+        "pocket.depth": 15.934202868936135,
+    }  # fmt: skip
+    solid = proven(pocket_cutter(complete(stated), front=-100.0, above=10.0), name="pocket")
+    assert solid.Volume == pytest.approx(168162.431, abs=0.01)
+
+
 def test_the_fillets_of_sides_and_a_round_end_meet_in_a_mitre():
     solid = cutter(
         pocket__end_shape="round", pocket__end_radius=65.0, pocket__floor_fillet=3.0,

@@ -205,6 +205,29 @@ MENDED = {
         "pickup_neck.x": 11.4, "plate.cover": "surround", "plate.clearance": 1.5,
         "pocket.angle": 1.2, "pocket.wall": "floor", "neck.rod": "heel", "seat.end_gap": 0.0,
         "pickup_neck.mount": "cavity"}),
+    "corners over a tilted floor's fillet in a round end": ("floor_lift", "seat.fillet", {
+        "pocket.end_shape": "round", "pocket.end_radius": 58.2, "pocket.angle": 3.94,
+        "pocket.wall": "floor", "pocket.floor_fillet": 0.52, "neck.heel_corner_radius": 3.5,
+        "neck.heel_edge": 0.54, "seat.end_gap": 0.09}),
+    "a ring's piece before a round wall that leans over the pocket": (
+        "end_clearance", "end.clearance", {
+            "pocket.end_shape": "round", "pocket.end_radius": 56.0, "pocket.angle": -3.9,
+            "pocket.wall": "floor", "pocket.floor_fillet": 0.83, "neck.heel_edge": 1.37}),
+    "a wide heel over the corner of a wall that leans over the pocket": (
+        "corner_entry", "corner.entry", {
+            "pocket.wall": "floor", "pocket.angle": -3.0, "pocket.corner_radius": 0.0,
+            "neck.heel_corner_radius": 0.0, "neck.heel_width_end": 84.0,
+            "neck.heel_width_mouth": 83.0}),
+    "a wide heel past a leaning wall between tapered sides": ("corner_entry", "corner.entry", {
+        "pocket.wall": "floor", "pocket.angle": -3.46, "pocket.corner_radius": 0.0,
+        "neck.heel_corner_radius": 0.0, "neck.heel_edge": 1.26, "neck.heel_width_end": 70.0,
+        "finish.floor": 0.131, "finish.wall": 0.035, "pocket.depth": 20.5,
+        "pocket.length": 89.5, "pocket.width_end": 57.93, "pocket.width_mouth": 57.23,
+        "seat.end_gap": 0.0}),
+    "finish on sides that widen fast": ("side_treble", "side.treble", {
+        "pocket.width_end": 56.1, "pocket.width_mouth": 73.2, "pocket.corner_radius": 5.45,
+        "finish.wall": 0.37, "neck.heel_width_end": 67.5, "neck.heel_width_mouth": 55.0,
+        "neck.heel_corner_radius": 0.0}),
     "a glue line that crosses a carved plate's edge at a flat angle": (
         "plate_heel", "plate.heel", {
             "body.top": "carved", "body.carve_slope": 0.863, "finish.top": 0.047,

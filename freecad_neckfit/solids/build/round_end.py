@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable, Sequence
 
 import numpy as np
 import Part
@@ -20,6 +21,8 @@ PAST = 1.0
 """How far [mm] what is cut off reaches past what it is cut from."""
 TANGENT = 5e-5
 """Share by which a round end's radius passes a touching one where the two meet at 0.6°."""
+NEARBY = (0.0, 1e-5, -1e-5, 5e-5, -5e-5)
+"""The fillet's radius is taken larger by this [mm] where the kernel fails at the one before."""
 DEEP = 300.0
 """Depth [mm] from which any end wall rises."""
 PLAUSIBLE = (0.5, 1.5)
@@ -40,20 +43,31 @@ def with_round_foot(
     exact there and often not valid. Where upright ones touch its own are the better ones.
     """
 
-    def mitred() -> Solid:
-        return _cut_round(v, plan, (far, above), lean, foot=float(v["pocket.floor_fillet"]))
+    def mitred(foot: float) -> Solid:
+        return _cut_round(v, plan, (far, above), lean, foot=foot)
 
-    def in_one() -> Solid:
+    def in_one(_: float) -> Solid:
         return with_foot(v, cutter, far=far)
 
-    if lean:  # the kernel's own may end the program there
-        return _plausible(v, cutter, mitred())
     touching = float(plan.radius or 0.0) < plan.touching_radius() * (1 + TANGENT)
-    first, second = (in_one, mitred) if touching else (mitred, in_one)
-    try:
-        return _plausible(v, cutter, first())
-    except (CannotBuild, KernelFailure):
-        return _plausible(v, cutter, second())
+    # The kernel's own may end the program where a leaning end touches the sides.
+    ways = [mitred] if lean else [in_one, mitred] if touching else [mitred, in_one]
+    stated = float(v["pocket.floor_fillet"])
+    tries = [(way, stated + off) for way in ways for off in (NEARBY if way is mitred else (0.0,))]
+    return _first(v, cutter, tries)
+
+
+def _first(
+    v: Values, cutter: Solid, tries: Sequence[tuple[Callable[[float], Solid], float]]
+) -> Solid:
+    """What the first way gives that gives a sound solid; the last one's failure if none does."""
+    for way, radius in tries[:-1]:
+        try:
+            return _plausible(v, cutter, way(radius))
+        except (CannotBuild, KernelFailure):
+            continue
+    way, radius = tries[-1]
+    return _plausible(v, cutter, way(radius))
 
 
 def _plausible(v: Values, cutter: Solid, result: Solid) -> Solid:

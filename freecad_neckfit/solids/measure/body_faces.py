@@ -159,7 +159,10 @@ def around(
         seen.add(index)
         # A fillet at the deep end of a tilted floor may end lower than the floor's high end.
         least = high if index in upright else low
-        if box[index, 2] < low - SLACK or box[index, 5] < least + 1e-3:
+        if box[index, 5] < least + 1e-3:
+            continue
+        # The kernel's bounds of a leaning ring's piece hold much of the ring: its corners decide.
+        if box[index, 2] < low - SLACK and _lowest_corner(faces[index]) < low - SLACK:
             continue
         if index in upright and _highest_corner(faces[index]) < high + 1e-3:
             continue  # the wall of a recess in a bent top: its bounds may be looser than the top's

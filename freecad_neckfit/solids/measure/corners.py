@@ -25,6 +25,9 @@ from .sides import (
     wall_on_centreline,
 )
 
+LOW = (0.05, 0.15)
+"""Shares of an end wall's height at which it is read, below what a cavity may open."""
+
 
 def corner_entry(context: Context) -> Measured:
     """Least room [mm] between the heel's corners and the pocket's wall, over the heel's bottom."""
@@ -71,9 +74,8 @@ def heel_corners(context: Context) -> FloatArray:
 def wall_lines(context: Context, z: float) -> tuple[FloatArray, FloatArray]:
     """Segments and normals of the pocket's plan at the level ``z``, walls carried on as needed.
 
-    An upright wall is seen whole, though a cavity may open it above. One that leans, and the
-    corners with it, is moved from its middle to that level: a wall along X, a corner along its
-    axis.
+    An upright wall is seen whole, though a cavity may open it above. An end that leans is carried
+    on, and its corners are moved from their middles along their axes.
     """
     found = []
     walls = {f: context.facets("body", [f]) for f in context.body_faces.walls}
@@ -86,6 +88,9 @@ def wall_lines(context: Context, z: float) -> tuple[FloatArray, FloatArray]:
             continue
         if np.abs(facets.normal[:, 2]).max() <= UPRIGHT:
             found.append(plan_lines(facets))
+            continue
+        if is_plane(context, "body", face):
+            found.append(_end_at(facets, z))
             continue
         middle = float(heights.min() + heights.max()) / 2
         segments, normal = section(facets, middle)
@@ -119,6 +124,23 @@ def _side_at(facets: Facets, z: float) -> tuple[FloatArray, FloatArray]:
         reach = ends[1] + (ends[1] - ends[0]) * (z - high) / (high - low)
     end = np.array([reach, first[1] - (reach - first[0]) * normal[0] / normal[1]])
     return np.stack([first, end])[None], normal[None]
+
+
+def _end_at(facets: Facets, z: float) -> tuple[FloatArray, FloatArray]:
+    """An end wall that leans, at a level; where sides taper it is as much wider or narrower."""
+    points = facets.points.reshape(-1, 3)
+    normal = facets.normal[0, :2] / np.linalg.norm(facets.normal[0, :2])
+    foot, high = float(points[:, 2].min()), float(points[:, 2].max())
+    levels = [foot + share * (high - foot) for share in LOW]
+    lower, upper = (_from_end_to_end(section(facets, level)[0]) for level in levels)
+    rise = (z - levels[0]) / (levels[1] - levels[0])
+    return (lower + rise * (upper - lower))[None], normal[None]
+
+
+def _from_end_to_end(segments: FloatArray) -> FloatArray:
+    """(2, 2) outermost points of a section across the pocket."""
+    points = segments.reshape(-1, 2)
+    return points[[int(points[:, 1].argmin()), int(points[:, 1].argmax())]]
 
 
 def _leans(context: Context, face: int, facets: Facets) -> bool:

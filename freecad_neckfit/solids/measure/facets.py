@@ -39,6 +39,8 @@ STRAIGHT = 0.1
 """Accuracy to ask for where nothing is curved, or its edges do not matter."""
 SLIVERS = (1, 2, 4, 16, 64)
 """How many times finer to ask again where a face is a sliver for which nothing came."""
+NOTHING = 1e-6
+"""A face smaller than this [mm2], which a boolean may leave behind, shows nothing."""
 SAME = 1e-6
 """Places closer than this [mm] are one."""
 FLAT = 1e-4
@@ -192,6 +194,8 @@ def _tessellated(face: Any, index: int, fine: float) -> FloatArray:
         if triples:
             break
     else:
+        if abs(face.Area) < NOTHING:
+            return EMPTY.points
         raise NotFound(f"the kernel gave no triangles for face {index + 1}")
     return np.asarray(np.array([(p.x, p.y, p.z) for p in corners])[np.array(triples)])
 

@@ -7,6 +7,9 @@ import numpy as np
 from ...job.arrays import FloatArray
 from .facets import Facets
 
+MEETING = 1e-5
+"""Segments that meet at a corner may do so loosely by this much [mm]."""
+
 
 def section(facets: Facets, z: float) -> tuple[FloatArray, FloatArray]:
     """Segments (m, 2, 2) [mm] where triangles cross the level ``z``, and their outward normals.
@@ -55,7 +58,7 @@ def signed_room(
     distance = np.linalg.norm(off, axis=-1)
     lean = (off * normal[None]).sum(axis=-1)
     least = distance.min(axis=1, keepdims=True)
-    rank = np.where(distance <= least + 1e-9, np.abs(lean), -1.0)
+    rank = np.where(distance <= least + MEETING, np.abs(lean), -1.0)
     nearest = rank.argmax(axis=1)
     row = np.arange(len(points))
     sign = np.where(lean[row, nearest] < 0, -1.0, 1.0)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 import numpy as np
@@ -42,9 +43,11 @@ def treble_sign(context: Context) -> int:
 def _side(context: Context, *, sign: int) -> Measured:
     """Over the length and height that both straight sides share; square to the pocket's side.
 
-    The pocket's side is carried on down below a fillet, as its end is.
+    The pocket's side is carried on down below a fillet, as its end is, and its finish begins and
+    ends square to it.
     """
-    walls = _to_floor(context, plane_walls(context).facing(axis=1, sign=-sign, least=0.7))
+    bare = _to_floor(context, plane_walls(context).facing(axis=1, sign=-sign, least=0.7))
+    walls = replace(bare, points=bare.points + finish(context) * bare.normal[:, None])
     heel = plane_heel(context).facing(axis=1, sign=sign, least=0.7)
     upper, lower = (walls, heel) if sign > 0 else (heel, walls)
     found = overlay(upper, lower, axis=1).least() if len(upper) and len(lower) else None
@@ -52,7 +55,7 @@ def _side(context: Context, *, sign: int) -> Measured:
         return Measured.unknown("no straight side of the heel lies beside one of the pocket")
     normal = walls.normal[0]
     square = abs(normal[1]) / np.hypot(normal[0], normal[1])
-    return Measured(found[0] * float(square) - finish(context), found[1])
+    return Measured(found[0] * float(square), found[1])
 
 
 def end_clearance(context: Context) -> Measured:

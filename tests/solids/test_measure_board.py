@@ -123,6 +123,13 @@ def test_a_string_along_the_edge_of_a_plate_on_one_side_lies_over_it(y):
     assert found[:, 2] == pytest.approx(2.65)
 
 
+def test_a_string_that_ends_where_the_plate_is_cut_off_lies_over_it_to_its_end():
+    top = Context({"plate": box((10, 90), (-60, 60), (0.25, 2.65))}, {}).facets("plate")
+    start, stop = np.array([5.0, 1.0, 9.0]), np.array([90.0 - 1e-12, 2.0, 8.0])
+    found = strings_plate._crossings(top.facing(axis=2, sign=1).points, start, stop)
+    assert found[:, 0].max() == pytest.approx(90.0)
+
+
 NEAR = {
     "body.block_treble": 46.0,
     "body.block_bass": 46.0,

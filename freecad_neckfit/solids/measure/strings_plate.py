@@ -102,7 +102,8 @@ def _crossings(p: FloatArray, start: FloatArray, stop: FloatArray) -> FloatArray
     cut = ((s >= 0) != (t >= 0)) | ((s <= 0) != (t <= 0))
     share = (s[cut] / (s[cut] - t[cut]))[:, None]
     found = a[cut] * (1 - share) + b[cut] * share
-    return np.asarray(found[(found[:, 0] >= start[0]) & (found[:, 0] <= stop[0])])
+    between = (found[:, 0] >= start[0] - ON_EDGE) & (found[:, 0] <= stop[0] + ON_EDGE)
+    return np.asarray(found[between])
 
 
 def _over_rings(context: Context) -> list[Measured]:

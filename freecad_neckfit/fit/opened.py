@@ -58,8 +58,13 @@ def _before(case: Case, end: Array) -> tuple[Opened, ...]:
 
 
 def end_wall_there(case: Case) -> Array:
-    """Whether anything of the end wall is left on the centreline above the floor's fillet."""
-    foot, there = case["pocket.floor_fillet"] - case["pocket.depth"], np.True_
+    """Whether anything of the end wall is left on the centreline before the heel's full section.
+
+    That is over the heel's edge, and above the floor's fillet.
+    """
+    there = np.True_
+    heel = case.seated.body_z(x=0.0, z=case["neck.heel_edge"])
+    foot = np.maximum(case["pocket.floor_fillet"] - case["pocket.depth"], heel)
     leans = case["pocket.wall"] == "floor"
     low = case["pocket.depth"] * np.tan(case.seat.floor) if leans else 0.0
     for opened in case.once(into_pocket):

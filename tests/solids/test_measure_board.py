@@ -212,6 +212,14 @@ MENDED = {
         "pickup_neck.x": 11.4, "plate.cover": "surround", "plate.clearance": 1.5,
         "pocket.angle": 1.2, "pocket.wall": "floor", "neck.rod": "heel", "seat.end_gap": 0.0,
         "pickup_neck.mount": "cavity"}),
+    "a corner that a cavity leaves the foot of": ("corner_entry", "corner.entry", NEAR | {
+        "pickup_neck.x": 9.2, "pickup_neck.cavity_depth": 14.5, "pocket.corner_radius": 6.2,
+        "neck.heel_corner_radius": 0.0}),
+    "an end wall that a cavity leaves the foot of": ("end_visible", "end.visible", NEAR | {
+        "pickup_neck.x": 10.0, "pickup_neck.cavity_depth": 15.2}),
+    "an end wall of which nothing is left before the heel": (
+        "end_clearance", "end.clearance", NEAR | {
+            "pickup_neck.x": 10.0, "pickup_neck.cavity_depth": 15.2, "neck.heel_edge": 1.3}),
     "corners over a tilted floor's fillet in a round end": ("floor_lift", "seat.fillet", {
         "pocket.end_shape": "round", "pocket.end_radius": 58.2, "pocket.angle": 3.94,
         "pocket.wall": "floor", "pocket.floor_fillet": 0.52, "neck.heel_corner_radius": 3.5,

@@ -86,7 +86,7 @@ def wall_lines(context: Context, z: float) -> tuple[FloatArray, FloatArray]:
         if leans and along and not lean(facets):
             found.append(_side_at(facets, z))
             continue
-        if np.abs(facets.normal[:, 2]).max() <= UPRIGHT:
+        if _is_upright(context, face, facets):
             found.append(plan_lines(facets))
             continue
         if is_plane(context, "body", face):
@@ -141,6 +141,14 @@ def _from_end_to_end(segments: FloatArray) -> FloatArray:
     """(2, 2) outermost points of a section across the pocket."""
     points = segments.reshape(-1, 2)
     return points[[int(points[:, 1].argmin()), int(points[:, 1].argmax())]]
+
+
+def _is_upright(context: Context, face: int, facets: Facets) -> bool:
+    """Whether a wall is vertical; the triangles of an upright corner may lean a little."""
+    surface = context.faces("body")[face].Surface
+    if type(surface).__name__ == "Cylinder":
+        return bool(np.hypot(surface.Axis.x, surface.Axis.y) <= UPRIGHT)
+    return bool(np.abs(facets.normal[:, 2]).max() <= UPRIGHT)
 
 
 def _leans(context: Context, face: int, facets: Facets) -> bool:

@@ -50,7 +50,8 @@ def heel_end_at_top(context: Context) -> float | None:
 
 def _carried_to_top(end: Facets) -> float | None:
     """X [mm] at Z = 0 of an end that is straight upward, from where it is seen below."""
-    levels = np.linspace(0.0, float(end.points[:, :, 2].min()), STEPS)[1:-1]
+    heights = end.points[:, :, 2]
+    levels = np.linspace(min(0.0, float(heights.max())), float(heights.min()), STEPS)[1:-1]
     seen = [(float(z), x) for z in levels if (x := _on_centreline(end, z=float(z))) is not None]
     if len(seen) < 2:
         return None

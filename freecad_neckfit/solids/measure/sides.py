@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 
 from ...job.arrays import FloatArray
 from .context import Context
-from .facets import Facets
+from .facets import EMPTY, Facets
 from .failures import NotFound
 from .measured import Measured
 from .overlay import overlay, seen
@@ -77,10 +77,18 @@ def end_clearance(context: Context) -> Measured:
 
 
 def wall_on_centreline(context: Context) -> Facets:
-    """Triangles of the end wall that lie on the centreline; none where a cavity took it away."""
+    """Triangles of the end wall that lie on the centreline; none where a cavity took it away.
+
+    What is left of it below the heel's full section is no wall before the heel.
+    """
     walls = context.facets("body", context.body_faces.walls).facing(axis=0, sign=-1, least=0.5)
     y = walls.points[:, :, 1]
-    return walls.where((y.min(axis=1) <= 0) & (y.max(axis=1) >= 0))
+    found = walls.where((y.min(axis=1) <= 0) & (y.max(axis=1) >= 0))
+    if not len(found):
+        return found
+    nothing = np.zeros(1)
+    low = context.frame.to_body(x=nothing, y=nothing, z=nothing + full_section(context))[0, 2]
+    return found if found.points[:, :, 2].max() > low else EMPTY
 
 
 def no_wall() -> Measured:

@@ -212,6 +212,9 @@ MENDED = {
         "pickup_neck.x": 11.4, "plate.cover": "surround", "plate.clearance": 1.5,
         "pocket.angle": 1.2, "pocket.wall": "floor", "neck.rod": "heel", "seat.end_gap": 0.0,
         "pickup_neck.mount": "cavity"}),
+    "a fretboard that ends with a round heel, leaning forward": ("overhang_gap", "overhang.gap", {
+        "neck.overhang": 0.0, "neck.heel_end": "round", "neck.heel_radius": 40.0,
+        "pocket.angle": -1.9, "pocket.depth": 14.2}),
     "a corner that a cavity leaves the foot of": ("corner_entry", "corner.entry", NEAR | {
         "pickup_neck.x": 9.2, "pickup_neck.cavity_depth": 14.5, "pocket.corner_radius": 6.2,
         "neck.heel_corner_radius": 0.0}),

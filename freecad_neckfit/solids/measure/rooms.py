@@ -26,7 +26,9 @@ LEVEL = 0.5
 MOST = 40
 """So many of the nearest common parts are looked up on the surface."""
 PAST = 1e-4
-"""What ends within this [mm] of the heel's end, or of the end wall, does not go on past it."""
+"""What ends within this [mm] of the end wall does not go on past it."""
+GLUED = 3e-3
+"""As much for the heel's end: a round one's apex is read off triangles."""
 UP = 1e-3
 """Z of a support's normal: the triangles of a hole's upright wall may lean by a tenth of it."""
 BINDINGS = ("binding_treble", "binding_bass")
@@ -97,7 +99,7 @@ def _past_heel(context: Context, board: Facets) -> Facets:
     Where the neck leans, or the end wall does, the glued part may end past X = 0. It may be a
     face of its own, or one with the overhang where both are level.
     """
-    ahead = context.frame.to_neck(board.points)[:, :, 0].max(axis=1) > PAST
+    ahead = context.frame.to_neck(board.points)[:, :, 0].max(axis=1) > GLUED
     board = board.where(ahead)
     return board.cut(context.frame.to_neck(board.points)[:, :, 0])
 

@@ -17,7 +17,7 @@ from freecad_neckfit.run.chain import check_values
 from freecad_neckfit.run.finding import State
 from freecad_neckfit.solids.build import Given, build
 from freecad_neckfit.solids.build import body as body_room
-from freecad_neckfit.solids.build.outline import bounds_of, segments_of
+from freecad_neckfit.solids.build.outline import segments_of
 from freecad_neckfit.solids.build.shapes import moved
 from freecad_neckfit.solids.measure import measure_all
 
@@ -30,7 +30,7 @@ def blank_of(stated):
     """The body before anything is routed."""
     v = complete(stated)
     segments = segments_of(outline_of(v))
-    return body_room._rounded(v, segments, bounds_of(segments))
+    return body_room._rounded(v, segments)
 
 
 def wood_of(stated, *names):

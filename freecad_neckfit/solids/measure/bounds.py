@@ -3,7 +3,12 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from typing import Any
+
+import numpy as np
+
+from .poles import Net
 
 UPRIGHT = 1e-6
 """A direction off the vertical by less than this [radians] counts as upright."""
@@ -26,18 +31,30 @@ def box_of(face: Any) -> Box:
     The kernel's own bounds of a ring's piece hold much of the ring. A piece of an upright one that
     neither turns over nor back reaches no farther than its edges. Its bounds of a piece of a
     free-form surface hold the whole surface's poles: where they reach far past the piece's edges,
-    the tight ones are asked for, which cost more, but less than triangulating what lies elsewhere.
+    only the poles that it hangs on are looked at; where those do too, the tight bounds are asked
+    for, which cost far more, but less than triangulating what lies elsewhere.
     """
     loose = _numbers(face.BoundBox)
     if type(face.Surface).__name__ in FREE:
         low, high = _of_edges(face)
         far = max(*(a - b for a, b in zip(low, loose[:3], strict=True)),
                   *(b - a for a, b in zip(high, loose[3:], strict=True)))  # fmt: skip
-        return _spared(face.optimalBoundingBox()) if far > FAR else loose
+        return _tighter(face, low, high) if far > FAR else loose
     if not (_is_ring(face) and _turns(face, math.pi / 2) == 0):
         return loose
     low, high = _of_edges(face)
     return (low[0], low[1], low[2], high[0], high[1], high[2])
+
+
+def _tighter(face: Any, low: Sequence[float], high: Sequence[float]) -> Box:
+    """Bounds of a free-form face whose edges lie from ``low`` to ``high`` [mm]."""
+    net = Net.of(face)
+    if net is not None:
+        least, most = net.bounds
+        if np.all(low - least <= FAR) and np.all(most - high <= FAR):
+            x, y, z = (float(a) for a in least)
+            return (x, y, z, float(most[0]), float(most[1]), float(most[2]))
+    return _spared(face.optimalBoundingBox())
 
 
 def _of_edges(face: Any) -> tuple[list[float], list[float]]:

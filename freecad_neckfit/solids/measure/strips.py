@@ -13,6 +13,7 @@ import numpy as np
 
 from ...job.arrays import FloatArray
 from .facets import Bounds
+from .poles import Net, is_extruded
 
 ALONG = 9
 """Points at which it is looked where an edge runs over the surface."""
@@ -32,6 +33,7 @@ class Strip:
     """
 
     face: Any
+    net: Net
     axis: int
     ends: tuple[End, End]
     reach: FloatArray
@@ -40,17 +42,18 @@ class Strip:
     @classmethod
     def of(cls, face: Any) -> Strip | None:
         """None where the face is none."""
-        axis = _axis(face.Surface)
-        if axis is None or len(face.Edges) != 4 or len(face.Wires) != 1:
+        net = Net.of(face)
+        if net is None or len(face.Edges) != 4 or len(face.Wires) != 1:
             return None
         curves = [face.curveOnSurface(edge) for edge in face.Edges]
         if any(curve is None for curve in curves):
             return None
         range_ = np.array(face.ParameterRange).reshape(2, 2)
-        return cls._between(face, axis, range_, [(c[0], c[1], c[2]) for c in curves])
+        return cls._between(face, net, range_, [(c[0], c[1], c[2]) for c in curves])
 
     @classmethod
-    def _between(cls, face: Any, axis: int, range_: FloatArray, curves: list[End]) -> Strip | None:
+    def _between(cls, face: Any, net: Net, range_: FloatArray, curves: list[End]) -> Strip | None:
+        axis = int(net.poles.shape[1] > net.poles.shape[0])
         across = [_places(curve)[:, 1 - axis] for curve in curves]
         near = SAME * float(np.ptp(range_[1 - axis]))
         low, high = (
@@ -64,7 +67,7 @@ class Strip:
         if reach[0] > reach[1]:
             ends, reach = ends[::-1], reach[::-1]
         sides = (float(range_[1 - axis, 0]), float(range_[1 - axis, 1]))
-        return cls(face, axis, (ends[0], ends[1]), np.array(reach), sides)
+        return cls(face, net, axis, (ends[0], ends[1]), np.array(reach), sides)
 
     def within(self, bounds: Bounds) -> list[Any]:
         """Lengths of it that hold all of it within a rectangle of the plan [mm], as faces."""
@@ -72,42 +75,23 @@ class Strip:
 
     def _runs(self, bounds: Bounds) -> list[tuple[float, float]]:
         """From and to along it, of the runs of spans whose poles reach into the rectangle."""
-        knots, degree, poles = self._spans()
+        net = self.net
+        poles = net.poles if self.axis == 0 else net.poles.swapaxes(0, 1)
         low, high = poles.min(axis=1), poles.max(axis=1)
-        first, last = self.reach.min(), self.reach.max()
         runs: list[tuple[float, float]] = []
-        for k in range(degree, len(poles)):
-            start, end = float(max(knots[k], first)), float(min(knots[k + 1], last))
-            own = slice(k - degree, k + 1)
-            if start >= end or not _meet(low[own].min(axis=0), high[own].max(axis=0), bounds):
+        for start, end, own in net.spans(self.axis, self.reach.min(), self.reach.max()):
+            if not _meet(low[own].min(axis=0), high[own].max(axis=0), bounds):
                 continue
-            if runs and runs[-1][1] == start:
-                start = runs.pop()[0]
-            runs.append((start, end))
+            goes_on = bool(runs) and runs[-1][1] == start
+            runs.append((runs.pop()[0] if goes_on else start, end))
         return runs
-
-    def _spans(self) -> tuple[FloatArray, int, FloatArray]:
-        """Knots along it, each as often as it counts; the degree; (along, across, 2) poles."""
-        surface = self.face.Surface
-        if _is_extruded(surface):
-            curve = surface.BasisCurve
-            row = np.array([(p.x, p.y) for p in curve.getPoles()])
-            way = np.array([surface.Direction.x, surface.Direction.y])
-            poles = row[:, None] + np.array(self.sides)[None, :, None] * way
-            return np.repeat(curve.getKnots(), curve.getMultiplicities()), int(curve.Degree), poles
-        poles = np.array([[(p.x, p.y) for p in row] for row in surface.getPoles()])
-        along_u = surface.getUKnots(), surface.getUMultiplicities(), surface.UDegree
-        along_v = surface.getVKnots(), surface.getVMultiplicities(), surface.VDegree
-        knots, times, degree = (along_u, along_v)[self.axis]
-        poles = poles if self.axis == 0 else poles.swapaxes(0, 1)
-        return np.repeat(knots, times), int(degree), poles
 
     def _surface(self, near: float, far: float) -> Any:
         """The surface from ``near`` to ``far`` along, which the kernel is quicker with."""
         import Part
 
         whole = self.face.Surface
-        if _is_extruded(whole):
+        if is_extruded(whole):
             curve = whole.BasisCurve.copy()
             curve.segment(near, far)
             return Part.SurfaceOfExtrusion(curve, whole.Direction)
@@ -141,24 +125,6 @@ class Strip:
 
     def _spot(self, along: float, across: float) -> tuple[float, float]:
         return (along, across) if self.axis == 0 else (across, along)
-
-
-def _axis(surface: Any) -> int | None:
-    """Along which parameter a strip of this surface would run; None for those never taken."""
-    if _is_extruded(surface):
-        return None if surface.BasisCurve.isPeriodic() else 0
-    if type(surface).__name__ != "BSplineSurface":
-        return None
-    if surface.isUPeriodic() or surface.isVPeriodic():
-        return None
-    return int(surface.NbVPoles > surface.NbUPoles)
-
-
-def _is_extruded(surface: Any) -> bool:
-    return (
-        type(surface).__name__ == "SurfaceOfExtrusion"
-        and type(surface.BasisCurve).__name__ == "BSplineCurve"
-    )
 
 
 def _line(start: tuple[float, ...], end: tuple[float, ...]) -> End:

@@ -91,7 +91,7 @@ def on_screen(screen, checkout, tmp_path_factory):
             check=False,
         )
         assert answer.is_file(), done.stdout[-2000:] + done.stderr[-2000:]
-        found = json.loads(answer.read_text())
+        found = json.loads(answer.read_text(encoding="utf-8"))
         assert "error" not in found, found["error"]
         # What goes wrong while the view is drawn is told there and nowhere else.
         assert "Traceback" not in done.stdout + done.stderr, done.stdout + done.stderr

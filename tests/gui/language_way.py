@@ -58,7 +58,7 @@ def in_german():
     pump(200)
     file = Path(os.environ["NECKFIT_ANSWER"]).with_name("deutsch.toml")
     write_job(joint, str(file))
-    seen["job"] = file.read_text()
+    seen["job"] = file.read_text(encoding="utf-8")
     seen["figures"] = {
         text: figures.local(text)
         for text in (

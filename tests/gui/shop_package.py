@@ -69,18 +69,19 @@ def package_seen(joint, document):
     assert (made / "contents.txt").is_file(), dialog.notice.text()
     first = (made / "contents.txt").stat().st_mtime_ns
     seen["files"] = sorted(p.name for p in made.iterdir())
-    seen["folder"], seen["contents"] = made.name, (made / "contents.txt").read_text()
+    seen["folder"] = made.name
+    seen["contents"] = (made / "contents.txt").read_text(encoding="utf-8")
     seen["written"] = part(dialog, "Written").text(), part(dialog, "Written").isVisible()
     seen["link"] = QtCore.QUrl.fromLocalFile(str(made)).toString()
     seen["links open"] = part(dialog, "Written").openExternalLinks()
     seen["in the report"] = str(made) in docks_text("Report view")
     picture("package", dialog)
-    report = (made / "report.html").read_text()
+    report = (made / "report.html").read_text(encoding="utf-8")
     pictures = re.findall('data:image/png;base64,([^"]*)"', report)
     seen["pictures"], seen["different pictures"] = len(pictures), len(set(pictures))
     seen["printed pictures"] = (made / "report.pdf").read_bytes().count(b"/Subtype /Image")
     seen["options"] = "deeper pocket with plate" in report
-    seen["drawing"] = (made / "drawing.svg").read_text()
+    seen["drawing"] = (made / "drawing.svg").read_text(encoding="utf-8")
     write(dialog)
     seen["kept when refused"] = (made / "contents.txt").stat().st_mtime_ns == first
     write(dialog)
@@ -91,7 +92,7 @@ def package_seen(joint, document):
     seen["in inches"] = part(dialog, "Bit").text(), part(dialog, "Bush").text()
     part(dialog, "Folder").setText(str(folder / "inches"))
     write(dialog)
-    seen["inch contents"] = (folder / "inches" / "contents.txt").read_text()
+    seen["inch contents"] = (folder / "inches" / "contents.txt").read_text(encoding="utf-8")
     dialog.close()
     pump()
     return seen | warned(joint, document, folder)

@@ -108,6 +108,24 @@ def test_a_top_far_flatter_at_its_end_than_at_the_nut_is_still_the_boards_top():
         assert board.isInside(Vector(x, 15.0, z - 0.5), 1e-6, False)
 
 
+@pytest.mark.parametrize("radii", [(222.0, 95_000.0), (99_500.0, 428.0), (120.0, 100_000.0)])
+@pytest.mark.parametrize("binding", [0.0, 1.1])
+def test_a_top_almost_flat_at_one_end_only_is_the_boards_and_its_bindings_top(radii, binding):
+    v = complete({
+        "neck.radius_nut": radii[0], "neck.radius_end": radii[1], "neck.binding_width": binding,
+    })  # fmt: skip
+    parts = [proven(part, name=name) for name, part in fretboard(v).items()]
+    assert len(parts) == (3 if binding else 1)
+    start, end = -v["neck.nut_to_heel"], v["neck.overhang"]
+    whole = Part.Compound(parts)
+    for share in (0.001, 0.01, 0.1, 0.5, 0.9, 0.99, 0.999):
+        x = start + (end - start) * share
+        half = v["neck.width_nut"] + (v["neck.width_end"] - v["neck.width_nut"]) * share
+        for y in (0.0, 0.2 * half, 0.48 * half, -0.48 * half):
+            assert off(whole, x, y, by_formula(v, x, y)) < 1e-4
+            assert off(whole, x, y, by_formula(v, x, y) + 1.0) > 0.7
+
+
 @pytest.mark.parametrize("underside", [15.0, 18.6, 20.0])
 def test_the_board_steps_at_the_heel_end(underside):
     board = fretboard(complete({"neck.underside": underside, "neck.overhang": 20.0}))["fretboard"]

@@ -3,23 +3,31 @@
 The top is a cylinder, or between two radii an oblique circular cone: every section square to the
 centreline is a circle through the crest line z = ``neck.height``, and its radius is straight in x.
 Both are exact in the kernel: the cone as the ruled surface of degree 2 x 1 between its end
-sections, whose poles and weights in between are those of the section there.
+sections, whose poles and weights in between are those of the section there. That surface is wider
+at its wider end by as much as one radius is the other's multiple, and far wider than the board the
+kernel no longer finds where it meets it: such a board is built in stretches.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
+from itertools import pairwise
+from typing import NamedTuple
 
 import Part
 from FreeCAD import Vector
 
 from ...job.errors import CannotBuild
 from ...job.resolve import Values
-from .shapes import SAME, Point, Solid, closed, common, one_solid, polygon, tapered
+from .shapes import SAME, Point, Solid, closed, common, fused, one_solid, polygon, tapered
 
 ROOM = 1.0
 """How far the body under the top's surface stands out of the board [mm]."""
+STEP = 0.01
+"""So near [mm] to the heel end no stretch ends but there."""
+TIMES = 4.0
+"""Most by which the top's radii at the two ends of a stretch differ."""
 
 
 def board_half_width(v: Values, x: float) -> float:
@@ -72,33 +80,65 @@ def _piece(
     low: float,
     near: Callable[[float], float],
     far: Callable[[float], float],
-    under: Solid,
+    under: Sequence[Stretch],
 ) -> Solid:
     """The board between two straight edges, ``low`` being its bottom past the heel end."""
-    start, end = -v["neck.nut_to_heel"], v["neck.overhang"]
+    pieces = [
+        one_solid(common(tapered(_profile(v, low, s), near, far), s.under), name="fretboard")
+        for s in under
+    ]
+    if len(pieces) == 1:
+        return pieces[0]
+    return one_solid(fused(pieces).removeSplitter(), name="fretboard")
+
+
+def _profile(v: Values, low: float, stretch: Stretch) -> list[Point]:
     glue, over = v["neck.glue_line"], v["neck.height"] + ROOM
-    profile: list[Point] = [(start, glue), (0.0, glue)]
-    if end > SAME:
-        profile += [(0.0, low), (end, low), (end, over)]
-    else:
-        profile.append((0.0, over))
-    profile.append((start, over))
-    return one_solid(common(tapered(profile, near, far), under), name="fretboard")
+    start, end = stretch.start, stretch.end
+    bottom: list[Point] = []
+    if start < 0:
+        bottom += [(start, glue), (min(end, 0.0), glue)]
+    if end > 0:
+        bottom += [(max(start, 0.0), low), (end, low)]
+    return [*bottom, (end, over), (start, over)]
 
 
-def _under_top(v: Values) -> Solid:
-    """A body that holds all of the board and ends above at the board's top."""
-    start, end = -v["neck.nut_to_heel"] - ROOM, v["neck.overhang"] + ROOM
+class Stretch(NamedTuple):
+    """Of the board, from ``start`` to ``end`` [mm]; ``under`` ends above at the board's top."""
+
+    start: float
+    end: float
+    under: Solid
+
+
+def _under_top(v: Values) -> list[Stretch]:
+    """Bodies that hold all of the board and end above at the board's top, one after the other."""
+    start, end = -v["neck.nut_to_heel"], v["neck.overhang"]
+    end = end if end > SAME else 0.0
     if v["neck.radius_nut"] == v["neck.radius_end"]:
         radius = v["neck.radius_nut"]
-        foot = Vector(start, 0, v["neck.height"] - radius)
-        cylinder = Part.makeCylinder(radius, end - start, foot, Vector(1, 0, 0))
+        foot = Vector(start - ROOM, 0, v["neck.height"] - radius)
+        cylinder = Part.makeCylinder(radius, end - start + 2 * ROOM, foot, Vector(1, 0, 0))
         cylinder.rotate(foot, Vector(1, 0, 0), 180.0)  # its seam away from the crest
-        return cylinder
-    return _under_cone(v, start, end)
+        return [Stretch(start, end, cylinder)]
+    return [Stretch(a, b, _under_cone(v, a, b)) for a, b in pairwise(_stops(v, start, end))]
+
+
+def _stops(v: Values, start: float, end: float) -> list[float]:
+    """Where the stretches of a conical board begin and end [mm]."""
+    first, last = board_radius(v, start), board_radius(v, end)
+    count = max(1, math.ceil(math.log(max(first, last) / min(first, last), TIMES)))
+    shares = [((last / first) ** (k / count) - 1) / (last / first - 1) for k in range(1, count)]
+    within = [start + (end - start) * share for share in shares]
+    # The bottom's step stands at the heel end: a stretch ends there or well beside it.
+    within = [0.0 if abs(x) < STEP else x for x in within]
+    return [start, *within, end]
 
 
 def _under_cone(v: Values, start: float, end: float) -> Solid:
+    """A little past both ends: not so far that the smaller radius loses more than a quarter."""
+    room = min(ROOM, (end - start) / (3 * TIMES))
+    start, end = start - room, end + room
     radii = board_radius(v, start), board_radius(v, end)
     wide = max(v["neck.width_nut"], v["neck.width_end"]) / 2 + ROOM
     angle = math.asin(min(wide / min(radii), 0.95))

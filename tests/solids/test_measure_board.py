@@ -215,6 +215,11 @@ MENDED = {
     "a fretboard that ends with a round heel, leaning forward": ("overhang_gap", "overhang.gap", {
         "neck.overhang": 0.0, "neck.heel_end": "round", "neck.heel_radius": 40.0,
         "pocket.angle": -1.9, "pocket.depth": 14.2}),
+    "a heel that leans forward into a close cut-out's end": ("plate_heel", "plate.heel", {
+        "plate.cover": "surround", "plate.clearance": 0.02, "pocket.angle": -1.2,
+        "pocket.depth": 16.0, "neck.glue_line": 19.5, "neck.underside": 19.2,
+        "neck.height": 26.2, "seat.end_gap": 0.0, "pocket.corner_radius": 6.4,
+        "neck.heel_corner_radius": 0.0}),
     "a corner that a cavity leaves the foot of": ("corner_entry", "corner.entry", NEAR | {
         "pickup_neck.x": 9.2, "pickup_neck.cavity_depth": 14.5, "pocket.corner_radius": 6.2,
         "neck.heel_corner_radius": 0.0}),

@@ -17,6 +17,9 @@ from .sides import heel_end, plane_heel, room_in_cylinder
 CROSSED = 2e-5
 """Accuracy [mm] to triangulate a wall with whose bent edge is crossed at a flat angle."""
 
+INTO = 1.0
+"""A heel that leans forward may go so far [mm] into the cut-out's end."""
+
 
 def plate_heel(context: Context) -> Measured:
     """Least plan room [mm] from the plate's cut-out to the heel, and to a sunk fretboard's sides.
@@ -30,7 +33,7 @@ def plate_heel(context: Context) -> Measured:
     found = [board_in_cutout(context), *(_beside(context, sign) for sign in (-1, 1))]
     if context.values["plate.under_overhang"]:
         end = _end_at_plate(context)
-        past = float(end.points[:, :, 0].mean()) if len(end) else 0.0
+        past = _past(end.points.reshape(-1, 3)) if len(end) else 0.0
         if first_ahead(context, past=past) is None:
             end = EMPTY  # a pickup's opening took the cut-out's end away
         found += [_corners(context, end), _end(context, end)]
@@ -90,7 +93,7 @@ def _corners(context: Context, end: Facets) -> Measured | None:
     points = end.points.reshape(-1, 3)
     if not len(points):
         return None
-    walls = cutout_walls(context, past=float(points[:, 0].mean()))
+    walls = cutout_walls(context, past=_past(points))
     if not len(walls):
         return None
     # Triangles share their corners, and upright ones stand over each other.
@@ -101,13 +104,18 @@ def _corners(context: Context, end: Facets) -> Measured | None:
 def _end(context: Context, end: Facets) -> Measured | None:
     """To the end's arc, carried on past its ends, if the cut-out's end is round."""
     points = end.points.reshape(-1, 3)
-    found = first_ahead(context, past=float(points[:, 0].mean())) if len(points) else None
+    found = first_ahead(context, past=_past(points)) if len(points) else None
     if found is None:
         return None
     face = context.faces("plate")[found[0]]
     if type(face.Surface).__name__ != "Cylinder":
         return None
     return _nearest(room_in_cylinder(points, face.Surface), points)
+
+
+def _past(end: FloatArray) -> float:
+    """X [mm] past which the cut-out's end lies: the heel's own end may lean into it."""
+    return float(end[:, 0].max()) - INTO
 
 
 def _nearest(room: FloatArray, points: FloatArray) -> Measured:

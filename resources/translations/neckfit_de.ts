@@ -9729,6 +9729,10 @@ Erlaubt: -60,00 mm bis 60,00 mm, -2,362 in bis 2,362 in.</translation>
    <translation>{} zu viel</translation>
   </message>
   <message>
+   <source>{} package</source>
+   <translation>{} Werkstattpaket</translation>
+  </message>
+  <message>
    <source>{} pickup</source>
    <translation>{} Tonabnehmer</translation>
   </message>

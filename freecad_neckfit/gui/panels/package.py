@@ -206,7 +206,7 @@ def first_folder(joint: Any) -> Path:
 def folder_name(label: str) -> str:
     """A folder's name that every system takes, from whatever a joint is called."""
     plain = re.sub(r"[^\w .-]+", "_", label).strip(" .")[:80]
-    return f"{plain or 'joint'} package"
+    return tr("{} package").format(plain or "joint")
 
 
 def pick_parent(start: Path) -> Path | None:

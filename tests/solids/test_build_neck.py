@@ -165,6 +165,18 @@ def test_a_board_too_round_for_its_thickness_is_refused():
         )
 
 
+def test_past_the_heel_a_board_may_be_rounder_than_its_glue_line_lies_high():
+    v = complete({
+        "neck.radius_nut": 200.0, "neck.radius_end": 150.0, "neck.width_end": 62.0,
+        "neck.overhang": 40.0, "neck.height": 25.0, "neck.glue_line": 21.95,
+        "neck.underside": 17.0,
+    })  # fmt: skip
+    end, edge = v["neck.overhang"], v["neck.width_end"] / 2
+    assert v["neck.underside"] < by_formula(v, end, edge) < v["neck.glue_line"]
+    board = proven(fretboard(v)["fretboard"], name="fretboard")
+    assert off(board, end, edge, by_formula(v, end, edge)) < 1e-4
+
+
 def crests(shape):
     """Of each fret the edge that its flanks share: the highest."""
     return [max(s.Edges, key=lambda e: e.CenterOfMass.z) for s in shape.Solids]

@@ -182,11 +182,14 @@ def _closed_under(top: object, low: float) -> Solid:
 
 
 def _check_edges(v: Values) -> None:
-    for x, where in ((-v["neck.nut_to_heel"], "nut"), (v["neck.overhang"], "fretboard's end")):
+    nut, heel, end = -v["neck.nut_to_heel"], 0.0, v["neck.overhang"]
+    glue = v["neck.glue_line"]
+    places = [(nut, glue, "nut"), (heel, glue, "heel's end")]
+    if end > SAME:
+        places.append((end, v["neck.underside"], "fretboard's end"))
+    for x, bottom, where in places:
         half, radius = board_half_width(v, x), board_radius(v, x)
-        if half >= radius or board_top(v, x, half) <= max(
-            v["neck.glue_line"], v["neck.underside"] if x > 0 else 0.0
-        ):
+        if half >= radius or board_top(v, x, half) <= bottom:
             raise CannotBuild(
                 f"fretboard: its top of radius {radius:.1f} mm leaves no wood at the edges at the "
                 f"{where}, {2 * half:.2f} mm wide; make it thicker, narrower or flatter."

@@ -77,9 +77,11 @@ def _last_common(
     """Neck-frame x where both straight sides still run, toward the mouth or toward the end.
 
     Where the end wall leans, the side's end leans with it; ``front``: where a cavity cuts it off.
+    The finish begins at the mouth square to the side that it lies on.
     """
     seated = case.seated
-    edge = -case["pocket.length"] if mouth else around.meet + wall_shift(case, z=z)
+    begin = case["finish.wall"] * around.taper / around.stretch - case["pocket.length"]
+    edge = begin if mouth else around.meet + wall_shift(case, z=z)
     if front is not None and not mouth:
         edge = np.minimum(edge, front)
     x = (edge - seated.x0 + z * seated.sin) / seated.cos

@@ -247,6 +247,10 @@ MENDED = {
         "finish.floor": 0.131, "finish.wall": 0.035, "pocket.depth": 20.5,
         "pocket.length": 89.5, "pocket.width_end": 57.93, "pocket.width_mouth": 57.23,
         "seat.end_gap": 0.0}),
+    "finish on sides that narrow fast toward the mouth": ("side_bass", "side.bass", {
+        "pocket.wall": "floor", "pocket.width_end": 99.3, "pocket.width_mouth": 53.7,
+        "pocket.length": 73.9, "finish.wall": 0.084, "neck.heel_width_end": 55.0,
+        "neck.heel_width_mouth": 53.6, "neck.heel_length": 81.3}),
     "finish on sides that widen fast": ("side_treble", "side.treble", {
         "pocket.width_end": 56.1, "pocket.width_mouth": 73.2, "pocket.corner_radius": 5.45,
         "finish.wall": 0.37, "neck.heel_width_end": 67.5, "neck.heel_width_mouth": 55.0,

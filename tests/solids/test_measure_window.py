@@ -17,6 +17,7 @@ from freecad_neckfit.job.resolve import complete  # noqa: E402
 from freecad_neckfit.solids.build import build  # noqa: E402
 from freecad_neckfit.solids.measure.context import Context  # noqa: E402
 from freecad_neckfit.solids.measure.facets import facets_of  # noqa: E402
+from freecad_neckfit.solids.measure.poles import Net  # noqa: E402
 from freecad_neckfit.solids.measure.strips import Strip  # noqa: E402
 from freecad_neckfit.solids.measure.window import cropped, near  # noqa: E402
 
@@ -114,3 +115,15 @@ def test_a_drawn_wall_is_a_strip_and_its_lengths_lie_on_it():
         assert wall.distToShape(Part.Vertex(Vector(*point)))[0] < 1e-3
     assert Part.Compound(pieces).distToShape(by_kernel(wall, BEHIND))[0] < 1e-6
     assert near(wall, NOWHERE_NEAR) == []
+
+
+def test_a_range_that_reaches_past_its_surface_by_rounding_is_held(edges):
+    class Face:
+        """A face whose parameters the kernel tells a little too wide."""
+
+        Surface = edges[0].Surface
+        ParameterRange = tuple(
+            end + away for end, away in zip(Surface.bounds(), (-1e-7, 1e-7) * 2, strict=True)
+        )
+
+    assert Net.of(Face).poles.shape == (edges[0].Surface.NbUPoles, edges[0].Surface.NbVPoles, 3)

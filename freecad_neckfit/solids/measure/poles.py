@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -35,7 +36,8 @@ class Net:
             return None
         surface = surface.copy()
         # Where a face ends within a span, that span's own poles would reach far past it.
-        surface.segment(*face.ParameterRange)
+        surface.segment(*held(face.ParameterRange[:2], surface.bounds()[:2]),
+                        *held(face.ParameterRange[2:], surface.bounds()[2:]))  # fmt: skip
         along = np.repeat(surface.getUKnots(), surface.getUMultiplicities())
         across = np.repeat(surface.getVKnots(), surface.getVMultiplicities())
         poles = np.array([[(p.x, p.y, p.z) for p in row] for row in surface.getPoles()])
@@ -45,7 +47,7 @@ class Net:
     def _of_extruded(cls, face: Any) -> Net:
         surface, ends = face.Surface, np.array(face.ParameterRange[2:])
         curve, way = surface.BasisCurve.copy(), surface.Direction
-        curve.segment(*face.ParameterRange[:2])
+        curve.segment(*held(face.ParameterRange[:2], (curve.FirstParameter, curve.LastParameter)))
         row = np.array([(p.x, p.y, p.z) for p in curve.getPoles()])
         poles = row[:, None] + ends[None, :, None] * np.array((way.x, way.y, way.z))
         knots = np.repeat(curve.getKnots(), curve.getMultiplicities())
@@ -64,8 +66,13 @@ class Net:
     @property
     def bounds(self) -> tuple[FloatArray, FloatArray]:
         """Least and greatest X, Y, Z [mm] of the poles: no point of the face lies outside."""
-        held = self.poles.reshape(-1, 3)
-        return held.min(axis=0), held.max(axis=0)
+        every = self.poles.reshape(-1, 3)
+        return every.min(axis=0), every.max(axis=0)
+
+
+def held(range_: Sequence[float], whole: Sequence[float]) -> tuple[float, float]:
+    """As much of a range of parameters as there is: the kernel's reach past it by rounding."""
+    return max(range_[0], whole[0]), min(range_[1], whole[1])
 
 
 def is_extruded(surface: Any) -> bool:

@@ -13,7 +13,7 @@ import numpy as np
 
 from ...job.arrays import FloatArray
 from .facets import Bounds
-from .poles import Net, is_extruded
+from .poles import Net, held, is_extruded
 
 ALONG = 9
 """Points at which it is looked where an edge runs over the surface."""
@@ -93,10 +93,13 @@ class Strip:
         whole = self.face.Surface
         if is_extruded(whole):
             curve = whole.BasisCurve.copy()
-            curve.segment(near, far)
+            curve.segment(*held((near, far), (curve.FirstParameter, curve.LastParameter)))
             return Part.SurfaceOfExtrusion(curve, whole.Direction)
         part = whole.copy()
-        part.segment(*((near, far, *self.sides) if self.axis == 0 else (*self.sides, near, far)))
+        along, across = self.axis, 1 - self.axis
+        ends = np.reshape(part.bounds(), (2, 2)).tolist()
+        kept = {along: held((near, far), ends[along]), across: held(self.sides, ends[across])}
+        part.segment(*kept[0], *kept[1])
         return part
 
     def _length(self, first: float, last: float) -> Any:

@@ -247,6 +247,12 @@ MENDED = {
         "finish.floor": 0.131, "finish.wall": 0.035, "pocket.depth": 20.5,
         "pocket.length": 89.5, "pocket.width_end": 57.93, "pocket.width_mouth": 57.23,
         "seat.end_gap": 0.0}),
+    "an overhang whose underside goes on from the glue line": (
+        "overhang_pickup", "overhang.pickup", {
+            "neck.radius_nut": 304.8, "neck.radius_end": 92_900.0, "neck.glue_line": 18.9,
+            "neck.underside": 18.9, "neck.height": 26.1, "neck.overhang": 18.1,
+            "pocket.angle": 1.7, "pickup_neck.fitted": True, "pickup_neck.mount": "cavity",
+            "pickup_neck.x": 28.8}),
     "finish on sides that narrow fast toward the mouth": ("side_bass", "side.bass", {
         "pocket.wall": "floor", "pocket.width_end": 99.3, "pocket.width_mouth": 53.7,
         "pocket.length": 73.9, "finish.wall": 0.084, "neck.heel_width_end": 55.0,

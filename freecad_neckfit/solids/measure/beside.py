@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ...job.arrays import FloatArray
 from .context import Context
-from .facets import Facets, joined
+from .facets import SAME, Facets, joined
 from .lids import over_cavities, over_plate_openings
 from .measured import Measured, least
 from .overlay import overlay
@@ -23,8 +23,8 @@ def overhang_pickup(context: Context) -> Measured:
     pickup = context.facets("pickup_neck").points.reshape(-1, 3)
     front, top = float(pickup[:, 0].min()), float(pickup[:, 2].max())
     board = _board(context)
-    behind = context.frame.to_neck(board.points)[:, :, 0].min(axis=1) > -1e-6
-    overhang = board.where(behind) if behind.any() else board
+    behind = board.cut(context.frame.to_neck(board.points)[:, :, 0] + SAME)
+    overhang = behind if len(behind) else board
     under = overhang.facing(axis=2, sign=-1, least=0.5).points.reshape(-1, 3)
     points = overhang.points.reshape(-1, 3)
     under = under if len(under) else points

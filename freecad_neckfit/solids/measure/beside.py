@@ -23,7 +23,7 @@ def overhang_pickup(context: Context) -> Measured:
     pickup = context.facets("pickup_neck").points.reshape(-1, 3)
     front, top = float(pickup[:, 0].min()), float(pickup[:, 2].max())
     board = _board(context)
-    behind = board.cut(context.frame.to_neck(board.points)[:, :, 0] + SAME)
+    behind = board.cut(context.frame.to_neck(board.points)[:, :, 0] - SAME)
     overhang = behind if len(behind) else board
     under = overhang.facing(axis=2, sign=-1, least=0.5).points.reshape(-1, 3)
     points = overhang.points.reshape(-1, 3)

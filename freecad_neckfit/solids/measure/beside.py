@@ -23,16 +23,20 @@ def overhang_pickup(context: Context) -> Measured:
     pickup = context.facets("pickup_neck").points.reshape(-1, 3)
     front, top = float(pickup[:, 0].min()), float(pickup[:, 2].max())
     board = _board(context)
-    behind = board.cut(context.frame.to_neck(board.points)[:, :, 0] - SAME)
+    along = context.frame.to_neck(board.points)[:, :, 0]
+    is_behind = along.min(axis=1) > -SAME
+    # Its bottom may go on from the glue line, and is one face with it then.
+    goes_on = board.where(~is_behind).cut(along[~is_behind] - SAME)
+    behind = joined([board.where(is_behind), goes_on])
     overhang = behind if len(behind) else board
     under = overhang.facing(axis=2, sign=-1, least=0.5).points.reshape(-1, 3)
     points = overhang.points.reshape(-1, 3)
     under = under if len(under) else points
     lowest, end = under[under[:, 2].argmin()], points[points[:, 0].argmax()]
-    upright, along = float(lowest[2]) - top, front - float(end[0])
-    if upright > along:
+    upright, level = float(lowest[2]) - top, front - float(end[0])
+    if upright > level:
         return Measured(upright, _point(lowest), detail={"room": "in height"})
-    return Measured(along, _point(end), detail={"room": "along X"})
+    return Measured(level, _point(end), detail={"room": "along X"})
 
 
 def rod_access(context: Context) -> Measured:

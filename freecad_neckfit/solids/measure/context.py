@@ -19,6 +19,7 @@ from .heel_walls import outer_walls
 from .lift import read_lift
 from .measured import Measured
 from .neck_frame import NeckFrame
+from .strips import Strip
 from .surfaces import height_on
 from .window import cropped
 
@@ -56,6 +57,7 @@ class Context:
         self._planes: dict[str, FloatArray] = {}
         self._boxes: dict[str, FloatArray] = {}
         self._rises: dict[tuple[str, int], tuple[float, float]] = {}
+        self._strips: dict[tuple[str, int], Strip | None] = {}
 
     def has(self, name: str) -> bool:
         """Whether the part is fitted. Raises NotFound for one that was not told apart."""
@@ -95,9 +97,23 @@ class Context:
         key = (name, index, window)
         if key not in self._facets:
             face = self.faces(name)[index]
-            pieces = [face] if window is None else _within_window(face, window)
+            pieces = [face] if window is None else self._pieces(name, index, window)
             self._facets[key] = joined([facets_of(p, index, fine=accuracy(p)) for p in pieces])
         return self._facets[key]
+
+    def _pieces(self, name: str, index: int, window: Bounds) -> list[Any]:
+        """A face within a rectangle of the plan and a little beyond, or whole if it is straight."""
+        face = self.faces(name)[index]
+        if accuracy(face) == STRAIGHT:
+            return [face]
+        return cropped(face, self.strip(name, index), window)
+
+    def strip(self, name: str, index: int) -> Strip | None:
+        """A face as a strip, if it is one; told once, however many rectangles it is cut to."""
+        key = (name, index)
+        if key not in self._strips:
+            self._strips[key] = Strip.of(self.faces(name)[index])
+        return self._strips[key]
 
     def planes(self, name: str) -> FloatArray:
         """(n, 3) normals of a part's plane faces, free-form ones too; NaN for curved ones."""
@@ -272,11 +288,6 @@ def _within(inner: Bounds, outer: Bounds) -> bool:
         outer[0] <= inner[0] and inner[1] <= outer[1]
         and outer[2] <= inner[2] and inner[3] <= outer[3]
     )  # fmt: skip
-
-
-def _within_window(face: Any, window: Bounds) -> list[Any]:
-    """The face within a rectangle of the plan and a little beyond, or whole if it is straight."""
-    return [face] if accuracy(face) == STRAIGHT else cropped(face, window)
 
 
 def _looked_at(normals: FloatArray) -> tuple[float, float]:

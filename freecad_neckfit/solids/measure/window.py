@@ -15,16 +15,19 @@ BEYOND = 1.0
 """What is left away lies at least so far [mm] beyond the rectangle."""
 
 
-def cropped(face: Any, bounds: Bounds) -> list[Any]:
-    """Pieces of the face that hold all of it within the rectangle ``bounds`` of the plan [mm]."""
-    wider, strip = _wider(bounds), Strip.of(face)
+def cropped(face: Any, strip: Strip | None, bounds: Bounds) -> list[Any]:
+    """Pieces of the face that hold all of it within the rectangle ``bounds`` of the plan [mm].
+
+    ``strip``: the face as one, where it is one.
+    """
+    wider = _wider(bounds)
     lengths = [face] if strip is None else strip.within(wider)
     return [piece for length in lengths for piece in _cut(length, wider)]
 
 
-def near(face: Any, bounds: Bounds) -> list[Any]:
+def near(face: Any, strip: Strip | None, bounds: Bounds) -> list[Any]:
     """As ``cropped``, but lengths of a strip are left as they are: a distance needs no more."""
-    wider, strip = _wider(bounds), Strip.of(face)
+    wider = _wider(bounds)
     return _cut(face, wider) if strip is None else strip.within(wider)
 
 

@@ -90,7 +90,8 @@ def _distance(context: Context, i: int, j: int) -> tuple[float, tuple[Point, Poi
     one, other = faces[i], faces[j]
     reach = _apart(box[i], box[j]) + REACH
     while context.is_cut("body", j, window := _round(box[i], reach)):
-        found = [distance_between(one, piece) for piece in near(other, window)]
+        pieces = near(other, context.strip("body", j), window)
+        found = [distance_between(one, piece) for piece in pieces]
         least = min(found, default=None)
         if least is not None and least[0] <= reach:
             return least

@@ -14,8 +14,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ...job.arrays import FloatArray
+from ..grid import grid_of
 from .failures import NotFound
-from .grid import grid_of
 
 ARCS = ((4.0, 0.02), (8.0, 0.01), (20.0, 0.006), (100.0, 0.003))
 """Accuracy to ask FreeCAD for, by radius [mm] up to which it leaves arcs within about 0.001 mm.

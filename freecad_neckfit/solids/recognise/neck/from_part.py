@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ....job.arrays import FloatArray
+from ...grid import grid_of
 from ...read.part import Part3D
 from .patches import Patches
 
@@ -46,9 +47,8 @@ def from_solids(solids: Sequence[Any]) -> tuple[Patches, list[Any]]:
     of_solid: list[int] = []
     faces: list[Any] = []
     for number, solid in enumerate(solids):
-        own = solid.copy()  # triangulating leaves its traces in a shape
-        for face in own.Faces:  # of one shape, so that neighbours share the points of their edges
-            triangles = triangles_of(face, CHORD)
+        own = solid.Faces
+        for face, triangles in zip(own, _triangulated(own), strict=True):
             if not len(triangles):
                 continue
             corners.append(triangles)
@@ -56,6 +56,21 @@ def from_solids(solids: Sequence[Any]) -> tuple[Patches, list[Any]]:
             of_solid.append(number)
             faces.append(face)
     return Patches(np.concatenate(corners), np.concatenate(owner), np.array(of_solid)), faces
+
+
+def _triangulated(faces: Sequence[Any]) -> list[FloatArray]:
+    """(n, 3, 3) triangles of each face."""
+    import Part
+
+    found = [None if _is_plane(face) else grid_of(face, sag=CHORD) for face in faces]
+    left = [face for face, triangles in zip(faces, found, strict=True) if triangles is None]
+    # Triangulating leaves its traces in a shape; of one shape, neighbours share the points between.
+    copies = iter(Part.Compound(left).copy().Faces)
+    return [triangles_of(next(copies), CHORD) if f is None else f for f in found]
+
+
+def _is_plane(face: Any) -> bool:
+    return type(face.Surface).__name__ == "Plane"
 
 
 def triangles_of(face: Any, chord: float) -> FloatArray:

@@ -8,9 +8,9 @@ from FreeCAD import Vector  # noqa: E402
 
 from freecad_neckfit.job.resolve import complete  # noqa: E402
 from freecad_neckfit.solids.build import build  # noqa: E402
+from freecad_neckfit.solids.grid import grid_of  # noqa: E402
 from freecad_neckfit.solids.measure.context import Context  # noqa: E402
 from freecad_neckfit.solids.measure.facets import Facets  # noqa: E402
-from freecad_neckfit.solids.measure.grid import grid_of  # noqa: E402
 from freecad_neckfit.solids.measure.nearest_section import Bundles  # noqa: E402
 from freecad_neckfit.solids.measure.sections import section  # noqa: E402
 

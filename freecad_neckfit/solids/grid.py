@@ -1,0 +1,229 @@
+"""Triangles of a face with four edges, laid out as a grid between them.
+
+The kernel takes up to fifty times as many triangles for a narrow fillet along an arc, and far
+longer for each of the many small round faces of a neck's frets.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ..job.arrays import FloatArray
+
+SAG = 0.0005
+"""Most [mm] by which a triangle's edge along the grid may leave the surface, unless told."""
+FIRST = 8
+"""Steps each way by which a free-form surface's bending is told."""
+LEAST, MOST = 12, 400
+"""Steps each way that is bent: fewer leave the area in doubt, more are not worth the while."""
+STRAIGHT = 1e-6
+"""A free-form surface that bends by less than this [mm] one way is straight that way."""
+SAME = 1e-6
+"""Ends of edges closer than this share of the face's parameters are one corner."""
+FILLS = 3e-3
+"""Share by which the grid's area may differ from the face's, which the kernel itself tells up to a
+five-hundredth too large where a narrow face is tightly bent."""
+ROUGH, ROUGH_FILLS = 0.02, 0.012
+"""The same of a grid that may leave the surface by so much [mm] or more."""
+ROUND = ("Cylinder", "Cone", "Toroid")
+LINES = ("Line2d", "Line2dSegment")
+"""Kinds of lines over a surface's parameters."""
+TURN = 0.5
+"""Most [radians] that a round surface may turn from one step to the next."""
+
+
+def grid_of(face: Any, *, sag: float = SAG) -> FloatArray | None:
+    """(n, 3, 3) corners [mm] of triangles turned as the face is; None where a grid does not suit.
+
+    ``sag``: most [mm] by which the grid may leave the surface. It does not suit where the face has
+    not just four edges, where the grid between them folds or does not cover the face, and where it
+    needs too many steps.
+    """
+    if type(face.Surface).__name__ in ROUND and (found := _round_grid(face, sag)) is not None:
+        return found
+    border = _border(face)
+    if border is None:
+        return None
+    steps = _steps(_net(face, border, FIRST, FIRST), sag)
+    if max(steps) > MOST:
+        return None
+    net = _net(face, border, *steps)
+    triangles = net.reshape(-1, 3)[_triples(*steps, _looks_out(face, border, net))]
+    if not _fills(face, triangles, sag):
+        return None
+    return np.asarray(triangles)
+
+
+@dataclass(frozen=True)
+class _Way:
+    """An edge as a curve over the surface's parameters, from one of its own to another."""
+
+    curve: Any
+    first: float
+    last: float
+
+    def at(self, shares: FloatArray) -> FloatArray:
+        """(k, 2) parameters of the surface at shares (k,) of the way."""
+        spots = [self.curve.value(t) for t in (self.first + (self.last - self.first) * shares)]
+        return np.array([(spot.x, spot.y) for spot in spots])
+
+    def turned(self) -> _Way:
+        return _Way(self.curve, self.last, self.first)
+
+    def ends(self) -> FloatArray:
+        return self.at(ENDS)
+
+
+ENDS = np.array([0.0, 1.0])
+
+
+def _border(face: Any) -> list[_Way] | None:
+    """The four edges, each from the last one's end.
+
+    None where there are not four, or one has shrunk to a point.
+    """
+    edges = face.Edges
+    if len(edges) != 4 or len(face.Wires) != 1 or any(e.Degenerated for e in edges):
+        return None
+    found = [face.curveOnSurface(edge) for edge in edges]
+    if any(curve is None for curve in found):
+        return None
+    u0, u1, v0, v1 = face.ParameterRange
+    return _in_order([_Way(*f[:3]) for f in found], SAME * np.array([u1 - u0, v1 - v0]))
+
+
+def _in_order(ways: list[_Way], near: FloatArray) -> list[_Way] | None:
+    """The ways round the face, each turned so that it begins where the one before it ends."""
+    found, rest = [ways[0]], ways[1:]
+    start, at = ways[0].ends()
+    while rest:
+        for k, way in enumerate(rest):
+            first, last = way.ends()
+            if (np.abs(first - at) <= near).all():
+                found.append(rest.pop(k))
+                at = last
+                break
+            if (np.abs(last - at) <= near).all():
+                found.append(rest.pop(k).turned())
+                at = first
+                break
+        else:
+            return None
+    return found if (np.abs(at - start) <= near).all() else None
+
+
+def _round_grid(face: Any, sag: float) -> FloatArray | None:
+    """As ``grid_of``, over a whole rectangle of a round surface's parameters; None for others.
+
+    Such a one needs no look at its bending or its area. In plain numbers, since a neck's frets have
+    hundreds that take but a few triangles each.
+    """
+    if not _is_rectangle(face):
+        return None
+    u0, u1, v0, v1 = face.ParameterRange
+    surface = face.Surface
+    around, along = _round_steps(surface, (u0, u1, v0, v1), sag)
+    if max(around, along) > MOST:
+        return None
+    us = [u0 + (u1 - u0) * k / around for k in range(around + 1)]
+    vs = [v0 + (v1 - v0) * k / along for k in range(along + 1)]
+    points = [surface.value(u, v) for u in us for v in vs]
+    middle = face.normalAt((us[0] + us[1]) / 2, (vs[0] + vs[1]) / 2)
+    across = (points[along + 1] - points[0]).cross(points[1] - points[0])
+    corners = np.array([(p.x, p.y, p.z) for p in points])
+    return np.asarray(corners[_triples(around, along, across.dot(middle) > 0)])
+
+
+@lru_cache(maxsize=256)
+def _triples(first: int, second: int, is_outward: bool) -> NDArray[np.int64]:
+    """(n, 3) corners of triangles among those of a grid, row by row."""
+    index = np.arange((first + 1) * (second + 1)).reshape(first + 1, second + 1)
+    a, b, c, d = index[:-1, :-1], index[1:, :-1], index[1:, 1:], index[:-1, 1:]
+    found = np.stack([np.stack([a, b, c], axis=2), np.stack([a, c, d], axis=2)]).reshape(-1, 3)
+    return np.asarray(found if is_outward else found[:, ::-1])
+
+
+def _is_rectangle(face: Any) -> bool:
+    """Whether four edges, two along U and two along V, bound the face."""
+    edges = face.Edges
+    if len(edges) != 4:
+        return False
+    upright = 0
+    for edge in edges:
+        found = None if edge.Degenerated else face.curveOnSurface(edge)
+        if found is None or type(found[0]).__name__ not in LINES:
+            return False
+        start, end = found[0].value(found[1]), found[0].value(found[2])
+        across, along = abs(end.x - start.x), abs(end.y - start.y)
+        if min(across, along) > SAME * max(across, along):
+            return False
+        upright += along > across
+    return upright == 2 and len(face.Wires) == 1
+
+
+def _round_steps(
+    surface: Any, reach: tuple[float, float, float, float], sag: float
+) -> tuple[int, int]:
+    u0, u1, v0, v1 = reach
+    if type(surface).__name__ == "Toroid":
+        radius = float(surface.MajorRadius + surface.MinorRadius)
+        return _around(u1 - u0, radius, sag), _around(v1 - v0, float(surface.MinorRadius), sag)
+    lean = math.sin(surface.SemiAngle) if type(surface).__name__ == "Cone" else 0.0
+    radius = max(abs(float(surface.Radius) + v * lean) for v in (v0, v1))
+    return _around(u1 - u0, radius, sag), 1
+
+
+def _around(angle: float, radius: float, sag: float) -> int:
+    most = 2 * math.acos(1 - sag / radius) if sag < radius else TURN
+    return max(1, math.ceil(angle / min(most, TURN) - SAME))
+
+
+def _net(face: Any, border: list[_Way], first: int, second: int) -> FloatArray:
+    """(first + 1, second + 1, 3) points of the surface, evenly between the edges."""
+    surface = face.Surface
+    spots = _between(border, np.linspace(0, 1, first + 1), np.linspace(0, 1, second + 1))
+    points = [surface.value(u, v) for u, v in spots.reshape(-1, 2).tolist()]
+    return np.array([(p.x, p.y, p.z) for p in points]).reshape(first + 1, second + 1, 3)
+
+
+def _between(border: list[_Way], s: FloatArray, t: FloatArray) -> FloatArray:
+    """(len(s), len(t), 2) parameters: the edges' own at the border, blended within it."""
+    near, right = border[0].at(s)[:, None], border[1].at(t)[None]
+    far, left = border[2].at(1 - s)[:, None], border[3].at(1 - t)[None]
+    (p, q), (r, o) = border[0].ends(), border[2].ends()
+    a, b = s[:, None, None], t[None, :, None]
+    corners = (1 - a) * ((1 - b) * p + b * o) + a * ((1 - b) * q + b * r)
+    return np.asarray((1 - b) * near + b * far + (1 - a) * left + a * right - corners)
+
+
+def _steps(net: FloatArray, sag: float) -> tuple[int, int]:
+    """Steps each way that keep the sag below ``sag``: it falls with the square of their number."""
+    found = []
+    for axis in (0, 1):
+        bend = np.linalg.norm(np.diff(net, n=2, axis=axis), axis=-1).max() / 8
+        least = LEAST if bend > STRAIGHT else 1
+        found.append(max(least, int(np.ceil(FIRST * np.sqrt(bend / sag)))))
+    return found[0], found[1]
+
+
+def _fills(face: Any, triangles: FloatArray, sag: float) -> bool:
+    across = np.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
+    area = float(np.linalg.norm(across, axis=1).sum()) / 2
+    share = FILLS if sag < ROUGH else ROUGH_FILLS
+    return bool(abs(area - face.Area) <= share * face.Area)
+
+
+def _looks_out(face: Any, border: list[_Way], net: FloatArray) -> bool:
+    """Whether normals from the first way of the net to the second point out of the material."""
+    i, j = ((n - 1) // 2 for n in net.shape[:2])
+    s, t = ((k + 0.5) / (n - 1) for k, n in zip((i, j), net.shape, strict=False))
+    across = np.cross(net[i + 1, j] - net[i, j], net[i, j + 1] - net[i, j])
+    u, v = _between(border, np.array([s]), np.array([t]))[0, 0].tolist()
+    out = face.normalAt(u, v)
+    return bool(np.dot(across, (out.x, out.y, out.z)) > 0)

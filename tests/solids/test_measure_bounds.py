@@ -63,7 +63,15 @@ def swelling():
     return Part.makeLoft(rings, True).common(Part.makeBox(60, 30, 12, FreeCAD.Vector(-30, -4, 44)))
 
 
+def tipped(shape):
+    """Turned about an axis that is none of the frame's, and cut, so that its faces are pieces."""
+    shape.rotate(FreeCAD.Vector(), FreeCAD.Vector(1, 2, 0.5), 63)
+    return shape.common(Part.makeBox(30, 30, 30, FreeCAD.Vector(-29, -3, -4)))
+
+
 SHAPES = {
+    "tipped cone": tipped(Part.makeCone(9, 2, 20)), "tipped bore": tipped(
+        Part.makeBox(20, 20, 20, FreeCAD.Vector(-10, -10, 0)).cut(Part.makeCylinder(5, 20))),
     "drawn": drawn(), "piece of what is drawn": drawn().common(Part.makeBox(30, 30, 9)),
     "swelling": swelling(),
     "rims": filleted(), "foot": hollow(), "whole ring": Part.makeTorus(20, 4),
@@ -96,6 +104,15 @@ def test_no_normal_looks_farther_up_or_down_than_told(name):
             z = np.array([face.normalAt(u, v).z for u, v in spots(face)])
             assert z.min() >= told[0] - 1e-9
             assert z.max() <= told[1] + 1e-9
+
+
+@pytest.mark.parametrize("name", ["tipped cone", "tipped bore", "lying"])
+def test_what_turns_about_a_line_looks_just_as_far_as_told(name):
+    curved = [f for f in SHAPES[name].Faces if type(f.Surface).__name__ in ("Cylinder", "Cone")]
+    assert curved
+    for face in curved:
+        z = np.array([face.normalAt(u, v).z for u, v in spots(face)])
+        assert looks(face) == pytest.approx((z.min(), z.max()), abs=0.01)
 
 
 def test_rounds_look_one_way_and_walls_neither():

@@ -104,7 +104,7 @@ def normals_of(face: Any, *, steps: Sequence[float] = (0.01, 0.5, 0.99)) -> Floa
     return np.array([(n.x, n.y, n.z) for n in found])
 
 
-def neighbours(faces: list[Any]) -> list[set[int]]:
+def neighbours(faces: Sequence[Any]) -> list[set[int]]:
     """For each face the indices of those that share an edge with it."""
     by_edge: dict[int, list[int]] = {}
     for index, face in enumerate(faces):
@@ -137,7 +137,7 @@ def _floor(context: Context, looks_up: list[int]) -> set[int]:
 
 
 def around(
-    faces: list[Any],
+    faces: Sequence[Any],
     floor: set[int],
     beside: list[set[int]],
     box: FloatArray,

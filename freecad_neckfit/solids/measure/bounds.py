@@ -73,7 +73,7 @@ def _spared(box: Any) -> Box:
 def looks(face: Any) -> tuple[float, float] | None:
     """Least and most that the Z of the face's outward normals can be; None where not told.
 
-    Told of planes, of cylinders and pieces of rings about an upright axis, and of upright walls.
+    Told of planes, cylinders, cones, pieces of rings about an upright axis, and upright walls.
     """
     kind = type(face.Surface).__name__
     if kind == "Plane":
@@ -81,6 +81,8 @@ def looks(face: Any) -> tuple[float, float] | None:
         return z, z
     if kind == "Cylinder" and _is_upright(face.Surface.Axis):
         return 0.0, 0.0
+    if kind in ("Cylinder", "Cone"):
+        return _around_axis(face)
     if kind == "SurfaceOfExtrusion" and _is_upright(face.Surface.Direction):
         return 0.0, 0.0
     if _is_ring(face) and _turns(face, math.pi, start=math.pi / 2) == 0:
@@ -88,6 +90,23 @@ def looks(face: Any) -> tuple[float, float] | None:
         ends = [float(face.normalAt(u, v).z) for v in (first, last)]
         return min(ends), max(ends)
     return None
+
+
+def _around_axis(face: Any) -> tuple[float, float]:
+    """Along its lines a normal stays the same, and from line to line it turns about the axis."""
+    first, last, low, high = face.ParameterRange
+    start, quarter, half = (
+        float(face.normalAt(u, (low + high) / 2).z) for u in (0.0, math.pi / 2, math.pi)
+    )
+    middle, along = (start + half) / 2, (start - half) / 2
+    across = quarter - middle
+    found = [middle + along * math.cos(u) + across * math.sin(u) for u in (first, last)]
+    for sign in (1, -1):
+        turning = math.atan2(sign * across, sign * along)
+        turning += math.ceil((first - turning) / (2 * math.pi)) * 2 * math.pi
+        if turning <= last:
+            found.append(middle + sign * math.hypot(along, across))
+    return min(found), max(found)
 
 
 def _is_ring(face: Any) -> bool:

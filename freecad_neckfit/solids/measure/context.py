@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Container, Mapping
+from collections.abc import Container, Iterable, Iterator, Mapping, Sequence
 from functools import cached_property
 from typing import Any
 
@@ -29,6 +29,38 @@ REACH = 3.0
 """How far [mm] beyond the neck's plan faces of other parts are looked at for contact."""
 
 
+class Faces(Sequence[Any]):
+    """A part's faces, copied when they are asked for: all at once, or of a part of many, singly.
+
+    A neck with its frets has hundreds, and few of them come near to anything.
+    """
+
+    def __init__(self, untouched: list[Any]) -> None:
+        self.untouched = untouched
+        """The part's own faces, for what leaves no trace in them."""
+        self._own: dict[int, Any] = {}
+
+    def __len__(self) -> int:
+        return len(self.untouched)
+
+    def __iter__(self) -> Iterator[Any]:
+        return (self[index] for index in range(len(self)))
+
+    def __getitem__(self, index: Any) -> Any:
+        if index not in self._own:
+            self.copy([index] if len(self) > MANY else range(len(self)))
+        return self._own[index]
+
+    def copy(self, wanted: Iterable[int]) -> None:
+        """Copy faces as one shape, so that triangles of neighbours share the points between."""
+        import Part
+
+        new = [i for i in wanted if i not in self._own]
+        if new:
+            copies = Part.Compound([self.untouched[i] for i in new]).copy().Faces
+            self._own.update(zip(new, copies, strict=True))
+
+
 class Context:
     """The parts as placed, in the body frame, with what was worked out about them.
 
@@ -52,7 +84,7 @@ class Context:
         self.parts = {name: shape for name, shape in parts.items() if shape is not None}
         self.values = values
         self._copies: dict[str, Any] = {}
-        self._faces: dict[str, list[Any]] = {}
+        self._faces: dict[str, Faces] = {}
         self._facets: dict[tuple[str, int, Bounds | None], Facets] = {}
         self._planes: dict[str, FloatArray] = {}
         self._boxes: dict[str, FloatArray] = {}
@@ -75,16 +107,17 @@ class Context:
             self._copies[name] = self.parts[name].copy()
         return self._copies[name]
 
-    def faces(self, name: str) -> list[Any]:
-        """Faces of a part, in the kernel's order."""
+    def faces(self, name: str) -> Faces:
+        """The context's own copies of a part's faces, in the kernel's order."""
         if name not in self._faces:
-            self._faces[name] = self.shape(name).Faces
+            self._refuse_missing(name)
+            self._faces[name] = Faces(self.parts[name].Faces)
         return self._faces[name]
 
     def boxes(self, name: str) -> FloatArray:
         """(n, 6) bounds of the part's faces: X, Y, Z from, then to [mm]; may be loose."""
         if name not in self._boxes:
-            bounds = [box_of(f) for f in self.faces(name)]
+            bounds = [box_of(f) for f in self.faces(name).untouched]
             self._boxes[name] = np.array(bounds, dtype=float).reshape(-1, 6)
         return self._boxes[name]
 
@@ -112,13 +145,13 @@ class Context:
         """A face as a strip, if it is one; told once, however many rectangles it is cut to."""
         key = (name, index)
         if key not in self._strips:
-            self._strips[key] = Strip.of(self.faces(name)[index])
+            self._strips[key] = Strip.of(self.faces(name).untouched[index])
         return self._strips[key]
 
     def planes(self, name: str) -> FloatArray:
         """(n, 3) normals of a part's plane faces, free-form ones too; NaN for curved ones."""
         if name not in self._planes:
-            self._planes[name] = np.array([_plane_normal(f) for f in self.faces(name)])
+            self._planes[name] = np.array([_plane_normal(f) for f in self.faces(name).untouched])
         return self._planes[name]
 
     def near_faces(self, name: str, bounds: Bounds, *, sign: int = 0) -> list[int]:
@@ -146,7 +179,7 @@ class Context:
         """Least and most that the Z of a face's normals can be, and a little more where unsure."""
         key = (name, index)
         if key not in self._rises:
-            face = self.faces(name)[index]
+            face = self.faces(name).untouched[index]
             flat = not np.isnan(self.planes(name)[index, 2])
             self._rises[key] = looks(face) or _looked_at(
                 self.planes(name)[[index]] if flat else normals_of(face, steps=LOOKS)
@@ -173,10 +206,13 @@ class Context:
         joint = self.has("heel") and self.has("body")
         shared = joint and _within(bounds, self.neck_bounds)
         window = self.neck_bounds if shared else bounds
-        found = joined([
-            self._face(name, i, window if self.is_cut(name, i, bounds) else None)
-            for i in self.near_faces(name, bounds, sign=sign)
+        wanted = [
+            i for i in self.near_faces(name, bounds, sign=sign)
             if i not in but and (tops or self._rise(name, i)[0] < LEANS)
+        ]  # fmt: skip
+        self.faces(name).copy(wanted)
+        found = joined([
+            self._face(name, i, window if self.is_cut(name, i, bounds) else None) for i in wanted
         ])  # fmt: skip
         found = found.over(bounds)
         return found.facing(axis=2, sign=sign) if sign else found
@@ -185,7 +221,7 @@ class Context:
         """Whether a face is cut to a rectangle of the plan before it is triangulated."""
         if not _is_wide(self.boxes(name)[index], bounds):
             return False
-        face = self.faces(name)[index]
+        face = self.faces(name).untouched[index]
         if type(face.Surface).__name__ != "Plane" or len(face.Edges) > SIMPLE:
             return True
         # A drawn outline is a curve of its own: along all of it triangles are dear.
@@ -264,6 +300,8 @@ class Context:
         return self.near("plate", self.neck_bounds, sign=1)
 
 
+MANY = 200
+"""Faces of a part of more are copied singly."""
 LOOKS = (0.01, 0.25, 0.5, 0.75, 0.99)
 """Shares of a curved face's parameters at which its normals are looked at."""
 LEANS = 0.1

@@ -10,6 +10,9 @@ import numpy as np
 
 from ...job.arrays import FloatArray
 
+FINEST = 32
+"""Most pieces that one span is told in."""
+
 
 @dataclass(frozen=True)
 class Net:
@@ -34,24 +37,51 @@ class Net:
             return None
         if surface.isUPeriodic() or surface.isVPeriodic():
             return None
-        surface = surface.copy()
         # Where a face ends within a span, that span's own poles would reach far past it.
-        surface.segment(*held(face.ParameterRange[:2], surface.bounds()[:2]),
-                        *held(face.ParameterRange[2:], surface.bounds()[2:]))  # fmt: skip
+        u0, u1, v0, v1 = face.ParameterRange
+        return cls._of_spline(_segment(surface, (u0, u1), (v0, v1)))
+
+    @classmethod
+    def _of_spline(cls, surface: Any) -> Net:
         along = np.repeat(surface.getUKnots(), surface.getUMultiplicities())
         across = np.repeat(surface.getVKnots(), surface.getVMultiplicities())
         poles = np.array([[(p.x, p.y, p.z) for p in row] for row in surface.getPoles()])
         return cls(poles, (along, across), (int(surface.UDegree), int(surface.VDegree)))
 
     @classmethod
-    def _of_extruded(cls, face: Any) -> Net:
+    def _of_extruded(cls, face: Any, *, also: Sequence[float] = ()) -> Net:
         surface, ends = face.Surface, np.array(face.ParameterRange[2:])
         curve, way = surface.BasisCurve.copy(), surface.Direction
         curve.segment(*held(face.ParameterRange[:2], (curve.FirstParameter, curve.LastParameter)))
+        if also:
+            curve.insertKnots(list(also), [curve.Degree] * len(also))
         row = np.array([(p.x, p.y, p.z) for p in curve.getPoles()])
         poles = row[:, None] + ends[None, :, None] * np.array((way.x, way.y, way.z))
         knots = np.repeat(curve.getKnots(), curve.getMultiplicities())
         return cls(poles, (knots, np.repeat(ends, 2)), (int(curve.Degree), 1))
+
+    def finer(self, face: Any, axis: int, run: tuple[float, float], longest: float) -> Net:
+        """Of as much of the face as ``run`` tells along an axis, in spans of no more than [mm].
+
+        Each has poles that it shares with no other span but at its ends.
+        """
+        also: list[float] = []
+        for start, end, own in self.spans(axis, *run):
+            poles = np.take(self.poles, range(own.start, own.stop), axis=axis).reshape(-1, 3)
+            count = min(FINEST, int(np.ceil(np.linalg.norm(np.ptp(poles, axis=0)) / longest)))
+            also += np.linspace(start, end, count + 1)[:-1].tolist()
+        also = also[1:]
+        if is_extruded(face.Surface):
+            return self._of_extruded(face, also=also)
+        reach = [tuple(face.ParameterRange[:2]), tuple(face.ParameterRange[2:])]
+        reach[axis] = run
+        surface = _segment(face.Surface, *reach)
+        insert, degree = (
+            (surface.insertUKnots, surface.UDegree), (surface.insertVKnots, surface.VDegree)
+        )[axis]  # fmt: skip
+        if also:
+            insert(also, [degree] * len(also), 0.0)
+        return self._of_spline(surface)
 
     def spans(self, axis: int, first: float, last: float) -> list[tuple[float, float, slice]]:
         """Spans along U (0) or V (1) that reach into a range: from, to, and their own poles."""
@@ -73,6 +103,12 @@ class Net:
 def held(range_: Sequence[float], whole: Sequence[float]) -> tuple[float, float]:
     """As much of a range of parameters as there is: the kernel's reach past it by rounding."""
     return max(range_[0], whole[0]), min(range_[1], whole[1])
+
+
+def _segment(surface: Any, along: Sequence[float], across: Sequence[float]) -> Any:
+    part, bounds = surface.copy(), surface.bounds()
+    part.segment(*held(along, bounds[:2]), *held(across, bounds[2:]))
+    return part
 
 
 def is_extruded(surface: Any) -> bool:

@@ -17,6 +17,8 @@ from .poles import Net, held, is_extruded
 
 ALONG = 9
 """Points at which it is looked where an edge runs over the surface."""
+FINE = 5.0
+"""It is told to within about so much [mm] along where it can be near something."""
 SAME = 1e-9
 """Share of the parameters' range within which an edge follows one of the surface's lines."""
 
@@ -75,16 +77,13 @@ class Strip:
 
     def _runs(self, bounds: Bounds) -> list[tuple[float, float]]:
         """From and to along it, of the runs of spans whose poles reach into the rectangle."""
-        net = self.net
-        poles = net.poles if self.axis == 0 else net.poles.swapaxes(0, 1)
-        low, high = poles.min(axis=1), poles.max(axis=1)
-        runs: list[tuple[float, float]] = []
-        for start, end, own in net.spans(self.axis, self.reach.min(), self.reach.max()):
-            if not _meet(low[own].min(axis=0), high[own].max(axis=0), bounds):
-                continue
-            goes_on = bool(runs) and runs[-1][1] == start
-            runs.append((runs.pop()[0] if goes_on else start, end))
-        return runs
+        reach = (float(self.reach.min()), float(self.reach.max()))
+        return [
+            finer
+            for run in _meeting(self.net, self.axis, reach, bounds)
+            for finer in _meeting(self.net.finer(self.face, self.axis, run, FINE), self.axis, run,
+                                  bounds)
+        ]  # fmt: skip
 
     def _surface(self, near: float, far: float) -> Any:
         """The surface from ``near`` to ``far`` along, which the kernel is quicker with."""
@@ -128,6 +127,21 @@ class Strip:
 
     def _spot(self, along: float, across: float) -> tuple[float, float]:
         return (along, across) if self.axis == 0 else (across, along)
+
+
+def _meeting(
+    net: Net, axis: int, reach: tuple[float, float], bounds: Bounds
+) -> list[tuple[float, float]]:
+    """From and to, of the runs of a net's spans within ``reach`` that may meet the rectangle."""
+    poles = net.poles if axis == 0 else net.poles.swapaxes(0, 1)
+    low, high = poles.min(axis=1), poles.max(axis=1)
+    runs: list[tuple[float, float]] = []
+    for start, end, own in net.spans(axis, *reach):
+        if not _meet(low[own].min(axis=0), high[own].max(axis=0), bounds):
+            continue
+        goes_on = bool(runs) and runs[-1][1] == start
+        runs.append((runs.pop()[0] if goes_on else start, end))
+    return runs
 
 
 def _line(start: tuple[float, ...], end: tuple[float, ...]) -> End:

@@ -18,21 +18,10 @@ BEYOND = 1.0
 def cropped(face: Any, strip: Strip | None, bounds: Bounds) -> list[Any]:
     """Pieces of the face that hold all of it within the rectangle ``bounds`` of the plan [mm].
 
-    ``strip``: the face as one, where it is one.
+    ``strip``: the face as one, where it is one. Its pieces may reach a span past the rectangle.
     """
-    wider = _wider(bounds)
-    lengths = [face] if strip is None else strip.within(wider)
-    return [piece for length in lengths for piece in _cut(length, wider)]
-
-
-def near(face: Any, strip: Strip | None, bounds: Bounds) -> list[Any]:
-    """As ``cropped``, but lengths of a strip are left as they are: a distance needs no more."""
-    wider = _wider(bounds)
+    wider = (bounds[0] - BEYOND, bounds[1] + BEYOND, bounds[2] - BEYOND, bounds[3] + BEYOND)
     return _cut(face, wider) if strip is None else strip.within(wider)
-
-
-def _wider(bounds: Bounds) -> Bounds:
-    return bounds[0] - BEYOND, bounds[1] + BEYOND, bounds[2] - BEYOND, bounds[3] + BEYOND
 
 
 def _cut(face: Any, bounds: Bounds) -> list[Any]:

@@ -79,8 +79,7 @@ def build(
     frame = seat.matrix()
     made: dict[str, Any] = {}
     missing: dict[str, str] = {}
-    # A given neck is proven where it is taken and told apart; placing it changes nothing of that.
-    is_proven = NECK_WOOD if given and given.neck else ()
+    is_proven: tuple[str, ...] = _proven(given) if given else ()
     for names, in_neck_frame, maker in _makers(values, seat, outline, given, missing):
         if parts is not None and not set(parts) & set(names):
             continue
@@ -90,6 +89,13 @@ def build(
             placed = moved(shape, frame) if in_neck_frame else shape
             made[name] = placed if name in is_proven else proven(placed, name=name)
     return Assembly(values=values, seat=seat, neck_frame=frame, parts=made, missing=missing)
+
+
+def _proven(given: Given) -> tuple[str, ...]:
+    """Names of what was proven where it was taken; placing a neck changes nothing of that."""
+    names: tuple[str, ...] = NECK_WOOD if given.neck else ()
+    names += ("body",) if given.body is not None and given.is_routed else ()
+    return names + (("plate",) if given.plate is not None else ())
 
 
 Maker = tuple[tuple[str, ...], bool, Callable[[], dict[str, Solid | None]]]

@@ -1,8 +1,8 @@
 """A solid told apart by a prism into what lies in it and what lies beside it.
 
 A boolean costs by the number of faces, and all but a few of a neck with its frets lie clear of the
-prism. So the kernel splits those few faces by the prism's own, and both halves are sewn together
-from the pieces and from the faces that stay as they are.
+prism. So the kernel splits those few faces by the prism's own, and each half is the solid with the
+pieces in their place: they share their edges with the faces that stay as they are.
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ from ...job.arrays import FloatArray
 from ...job.errors import KernelFailure
 from .shapes import Point, Solid, common, cut, proven, tapered
 
-MANY = 200
+MANY = 20
 """A solid of fewer faces is cut by the kernel's booleans: that costs as little."""
 NEAR = 1e-3
 """Faces whose bounds come so near [mm] to the prism's are split."""
@@ -79,7 +79,10 @@ def split(whole: Solid, profile: Sequence[Point], y: Point) -> tuple[Solid, Soli
     caps = _caps(neck, walls, y)
     if not all(piece.isValid() for piece in [*new[True], *new[False], *caps]):
         raise _Unclear
-    inside, outside = (_sewn(clear[s], [*new[s], *caps]) for s in (True, False))
+    outward = {True: caps, False: [cap.reversed() for cap in caps]}
+    for within in (True, False):
+        _turned_alike(met, [*new[within], *outward[within]])
+    inside, outside = (_rebuilt(whole, clear[s], [*new[s], *outward[s]]) for s in (True, False))
     return inside, outside
 
 
@@ -172,17 +175,37 @@ def _caps(neck: list[Any], around: list[Any], y: Point) -> list[Any]:
     return [p for k, p in enumerate(free) if within[k]]
 
 
-def _sewn(kept: list[Any], pieces: list[Any]) -> Solid:
-    """The solid that faces close, turned as those that were ``kept`` have been all along."""
-    faces = [*kept, *pieces]
-    shell = Part.Compound(faces)
-    shell.sewShape()
-    if shell.ShapeType != "Shell" or len(shell.Faces) != len(faces) or not shell.isClosed():
+def _turned_alike(met: list[Any], new: list[Any]) -> None:
+    """Raises ``_Unclear`` where new faces are not turned as the faces about them are.
+
+    Two faces pass along the edge between them in opposite ways.
+    """
+    before: dict[int, list[str]] = {}
+    after: dict[int, list[str]] = {}
+    for faces, ways in ((met, before), (new, after)):
+        for face in faces:
+            for edge in face.Edges:
+                if not edge.isSeam(face):
+                    ways.setdefault(edge.hashCode(), []).append(edge.Orientation)
+    for name, ways_now in after.items():
+        if len(ways_now) == 1 and ways_now != before.get(name):
+            raise _Unclear
+        if len(ways_now) > 1 and sorted(ways_now) != ["Forward", "Reversed"]:
+            raise _Unclear
+
+
+def _rebuilt(whole: Solid, kept: list[Any], pieces: list[Any]) -> Solid:
+    """The solid of those of its faces that are ``kept``, and of new ones in the others' place."""
+    names = {face.hashCode() for face in [*kept, *pieces]}  # what met nothing is a piece, whole
+    gone = [face for face in whole.Faces if face.hashCode() not in names]
+    had = {face.hashCode() for face in whole.Faces}
+    new, nothing = Part.Compound([p for p in pieces if p.hashCode() not in had]), Part.Compound([])
+    if not gone:
         raise _Unclear
-    before = {face.hashCode(): face.Orientation for face in kept}
-    same = next((f for f in shell.Faces if f.hashCode() in before), None)
-    if same is None:
+    solid = whole.replaceShape([(gone[0], new), *((face, nothing) for face in gone[1:])])
+    if (
+        solid.ShapeType != "Solid" or len(solid.Shells) != 1 or not solid.Shells[0].isClosed()
+        or len(solid.Faces) != len(kept) + len(pieces)
+    ):  # fmt: skip
         raise _Unclear
-    if same.Orientation != before[same.hashCode()]:
-        shell.reverse()
-    return Part.Solid(shell)
+    return solid

@@ -133,12 +133,17 @@ def _meeting(
     net: Net, axis: int, reach: tuple[float, float], bounds: Bounds
 ) -> list[tuple[float, float]]:
     """From and to, of the runs of a net's spans within ``reach`` that may meet the rectangle."""
+    spans = net.spans(axis, *reach)
+    if not spans:
+        return []
     poles = net.poles if axis == 0 else net.poles.swapaxes(0, 1)
-    low, high = poles.min(axis=1), poles.max(axis=1)
+    own = np.array([range(s.start, s.stop) for _, _, s in spans])
+    low, high = poles.min(axis=1)[own].min(axis=1), poles.max(axis=1)[own].max(axis=1)
+    meets = (low[:, 0] <= bounds[1]) & (high[:, 0] >= bounds[0])
+    meets &= (low[:, 1] <= bounds[3]) & (high[:, 1] >= bounds[2])
     runs: list[tuple[float, float]] = []
-    for start, end, own in net.spans(axis, *reach):
-        if not _meet(low[own].min(axis=0), high[own].max(axis=0), bounds):
-            continue
+    for k in np.flatnonzero(meets):
+        start, end, _ = spans[k]
         goes_on = bool(runs) and runs[-1][1] == start
         runs.append((runs.pop()[0] if goes_on else start, end))
     return runs
@@ -158,10 +163,3 @@ def _places(end: End) -> FloatArray:
     curve, first, last = end
     spots = [curve.value(float(t)) for t in np.linspace(first, last, ALONG)]
     return np.array([(spot.x, spot.y) for spot in spots])
-
-
-def _meet(low: FloatArray, high: FloatArray, bounds: Bounds) -> bool:
-    return bool(
-        low[0] <= bounds[1] and high[0] >= bounds[0]
-        and low[1] <= bounds[3] and high[1] >= bounds[2]
-    )  # fmt: skip

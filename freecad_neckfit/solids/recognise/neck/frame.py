@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 import numpy as np
+from numpy.typing import NDArray
 
 from ....job.arrays import FloatArray
 from .fits import Line2, line_through, plane_through
@@ -63,9 +64,12 @@ def turned(frame: Frame, *, angle: float, shift: FloatArray) -> Frame:
 
 def on_centreline(p: Patches, rough: Rough, frame: Frame, name: str) -> Frame:
     """The frame with x along the bisector of the board's edges."""
+    top, corners = p.points_of(rough.top), None
     for _ in range(3):
-        points = (p.points_of(rough.top) - frame.origin) @ frame.rows.T
-        near, far = edges_of(points, name)
+        points = (top - frame.origin) @ frame.rows.T
+        # Turned within the plan, the same points are the hull's corners.
+        corners = convex_hull(points[:, :2]) if corners is None else corners
+        near, far = _edges(points, corners, name)
         angle = (np.arctan(near.slope) + np.arctan(far.slope)) / 2
         at = 0.0
         middle = (near.y(at) + far.y(at)) / 2
@@ -75,11 +79,14 @@ def on_centreline(p: Patches, rough: Rough, frame: Frame, name: str) -> Frame:
 
 def edges_of(points: FloatArray, name: str) -> tuple[Line2, Line2]:
     """The board's two long edges in plan, lower y first. Raises PickWanted where there are none."""
-    hull = convex_hull(points[:, :2])
+    return _edges(points, convex_hull(points[:, :2]), name)
+
+
+def _edges(points: FloatArray, corners: NDArray[np.int64], name: str) -> tuple[Line2, Line2]:
+    plan = points[:, :2]
     return (
-        _long_edge(points[:, :2], hull, -1.0, name),
-        _long_edge(points[:, :2], hull, 1.0, name),
-    )
+        _long_edge(plan, plan[corners], -1.0, name), _long_edge(plan, plan[corners], 1.0, name),
+    )  # fmt: skip
 
 
 def _long_edge(points: FloatArray, hull: FloatArray, sign: float, name: str) -> Line2:
@@ -104,20 +111,21 @@ def _long_edge(points: FloatArray, hull: FloatArray, sign: float, name: str) -> 
     return replace(line, residual=off)
 
 
-def convex_hull(points: FloatArray) -> FloatArray:
-    """Corners of the convex hull of points (n, 2), counter-clockwise."""
-    ordered = points[np.lexsort((points[:, 1], points[:, 0]))]
+def convex_hull(points: FloatArray) -> NDArray[np.int64]:
+    """Which of points (n, 2) are the corners of their convex hull, counter-clockwise."""
+    order = np.lexsort((points[:, 1], points[:, 0]))
+    places = points.tolist()  # plain numbers: the chain takes them one by one
 
-    def half(rows: FloatArray) -> list[FloatArray]:
-        chain: list[FloatArray] = []
-        for point in rows:
-            while len(chain) > 1 and _turn(chain[-2], chain[-1], point) <= 0:
+    def half(rows: list[int]) -> list[int]:
+        chain: list[int] = []
+        for row in rows:
+            x, y = places[row]
+            while len(chain) > 1:
+                (ax, ay), (bx, by) = places[chain[-2]], places[chain[-1]]
+                if (bx - ax) * (y - ay) - (by - ay) * (x - ax) > 0:
+                    break
                 chain.pop()
-            chain.append(point)
+            chain.append(row)
         return chain[:-1]
 
-    return np.array(half(ordered) + half(ordered[::-1]))
-
-
-def _turn(a: FloatArray, b: FloatArray, c: FloatArray) -> float:
-    return float((b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]))
+    return np.array(half(order.tolist()) + half(order[::-1].tolist()))

@@ -69,6 +69,12 @@ def _triangulated(faces: Sequence[Any]) -> list[FloatArray]:
     return [triangles_of(next(copies), CHORD) if f is None else f for f in found]
 
 
+def finely(face: Any, chord: float) -> FloatArray:
+    """(n, 3, 3) triangles of one face that stray no farther than ``chord`` [mm] from it."""
+    found = None if _is_plane(face) else grid_of(face, sag=chord)
+    return triangles_of(face.copy(), chord) if found is None else found
+
+
 def _is_plane(face: Any) -> bool:
     return type(face.Surface).__name__ == "Plane"
 

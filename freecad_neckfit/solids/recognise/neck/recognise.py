@@ -28,6 +28,8 @@ from .patches import Patches, slice_at
 from .rough import first_look
 from .width import tell_width
 
+NEARLY = 0.002
+"""How finely [mm] the faces of a crown are told before the highest are cut exactly."""
 EDGE = 12.0
 """Widest chamfer [mm] that is looked for along the heel's bottom."""
 
@@ -116,13 +118,20 @@ def _heights(
         over = cut[:, :, 2] - board.top.z(cut[:, :, 0], cut[:, :, 1])
         return float(over[inside].max(initial=-np.inf))
 
+    def finer(patch: Sequence[int]) -> FloatArray:
+        triangles = from_part.finely(faces[patch[0]], NEARLY)
+        return (triangles - frame.origin) @ frame.rows.T
+
     def height(start: float, end: float) -> float:
         crown = index[(p.low[index, 0] < end) & (p.high[index, 0] > start)]
         if not faces:
             return highest(slice_at(p.triangles_of(crown), y=0.0), start, end)
         # What may be highest is cut exactly: a surface rises a chord above its facets at most.
-        over = [highest(slice_at(p.triangles_of([i]), y=0.0), start, end) for i in crown]
-        crown = crown[np.array(over) > max(over) - from_part.CHORD]
+        for chord, triangles in ((from_part.CHORD, p.triangles_of), (NEARLY, finer)):
+            over = np.array([
+                highest(slice_at(triangles([int(i)]), y=0.0), start, end) for i in crown
+            ])  # fmt: skip
+            crown = crown[over > over.max() - chord]
         level = float(frame.rows[1] @ frame.origin)
         cut = from_part.section_of([faces[i] for i in crown], frame.rows[1], level)
         return highest((cut - frame.origin) @ frame.rows.T, start, end)

@@ -19,7 +19,7 @@ from freecad_neckfit.solids.measure.context import Context  # noqa: E402
 from freecad_neckfit.solids.measure.facets import facets_of  # noqa: E402
 from freecad_neckfit.solids.measure.poles import Net  # noqa: E402
 from freecad_neckfit.solids.measure.strips import Strip  # noqa: E402
-from freecad_neckfit.solids.measure.window import cropped, near  # noqa: E402
+from freecad_neckfit.solids.measure.window import cropped  # noqa: E402
 
 pytestmark = pytest.mark.freecad
 
@@ -114,12 +114,12 @@ def test_wood_by_drawn_faces_is_what_the_whole_faces_tell(measure, monkeypatch):
 def test_a_drawn_wall_is_a_strip_and_its_lengths_lie_on_it():
     body = drawn_body(complete({"body.edge_round": 3.0}))
     (wall,) = (f for f in body.Faces if type(f.Surface).__name__ == "SurfaceOfExtrusion")
-    pieces = near(wall, Strip.of(wall), BEHIND)
+    pieces = cropped(wall, Strip.of(wall), BEHIND)
     assert 0 < sum(p.Area for p in pieces) < wall.Area / 2
     for point in np.concatenate([facets_of(p, 0, fine=0.05).points for p in pieces])[::31, 0]:
         assert wall.distToShape(Part.Vertex(Vector(*point)))[0] < 1e-3
     assert Part.Compound(pieces).distToShape(by_kernel(wall, BEHIND))[0] < 1e-6
-    assert near(wall, Strip.of(wall), NOWHERE_NEAR) == []
+    assert cropped(wall, Strip.of(wall), NOWHERE_NEAR) == []
 
 
 def test_a_range_that_reaches_past_its_surface_by_rounding_is_held(edges):

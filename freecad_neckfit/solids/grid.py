@@ -152,19 +152,26 @@ def _triples(first: int, second: int, is_outward: bool) -> NDArray[np.int64]:
 def _is_rectangle(face: Any) -> bool:
     """Whether four edges, two along U and two along V, bound the face."""
     edges = face.Edges
-    if len(edges) != 4:
+    if len(edges) != 4 or len(face.Wires) != 1 or any(e.Degenerated for e in edges):
         return False
-    upright = 0
-    for edge in edges:
-        found = None if edge.Degenerated else face.curveOnSurface(edge)
-        if found is None or type(found[0]).__name__ not in LINES:
-            return False
-        start, end = found[0].value(found[1]), found[0].value(found[2])
-        across, along = abs(end.x - start.x), abs(end.y - start.y)
-        if min(across, along) > SAME * max(across, along):
-            return False
-        upright += along > across
-    return upright == 2 and len(face.Wires) == 1
+    kinds = [type(edge.Curve).__name__ for edge in edges]
+    if kinds.count("Line") == 2:  # on a cylinder or cone these run along, and circles around
+        return kinds.count("Circle") == 2
+    return type(face.Surface).__name__ == "Toroid" and sorted(
+        _way(face, edge) for edge in edges
+    ) == ["U", "U", "V", "V"]
+
+
+def _way(face: Any, edge: Any) -> str:
+    """U or V where an edge runs straight along it over the surface's parameters."""
+    found = face.curveOnSurface(edge)
+    if found is None or type(found[0]).__name__ not in LINES:
+        return ""
+    start, end = found[0].value(found[1]), found[0].value(found[2])
+    along_u, along_v = abs(end.x - start.x), abs(end.y - start.y)
+    if min(along_u, along_v) > SAME * max(along_u, along_v):
+        return ""
+    return "U" if along_u > along_v else "V"
 
 
 def _round_steps(

@@ -34,13 +34,13 @@ def box_of(face: Any) -> Box:
     only the poles that it hangs on are looked at; where those do too, the tight bounds are asked
     for, which cost far more, but less than triangulating what lies elsewhere.
     """
-    loose = _numbers(face.BoundBox)
-    if type(face.Surface).__name__ in FREE:
+    loose, surface = _numbers(face.BoundBox), face.Surface
+    if type(surface).__name__ in FREE:
         low, high = _of_edges(face)
         far = max(*(a - b for a, b in zip(low, loose[:3], strict=True)),
                   *(b - a for a, b in zip(high, loose[3:], strict=True)))  # fmt: skip
         return _tighter(face, low, high) if far > FAR else loose
-    if not (_is_ring(face) and _turns(face, math.pi / 2) == 0):
+    if not (_is_ring(surface) and _turns(face, math.pi / 2) == 0):
         return loose
     low, high = _of_edges(face)
     return (low[0], low[1], low[2], high[0], high[1], high[2])
@@ -75,17 +75,18 @@ def looks(face: Any) -> tuple[float, float] | None:
 
     Told of planes, cylinders, cones, pieces of rings about an upright axis, and upright walls.
     """
-    kind = type(face.Surface).__name__
+    surface = face.Surface
+    kind = type(surface).__name__
     if kind == "Plane":
         z = float(face.normalAt(0, 0).z)
         return z, z
-    if kind == "Cylinder" and _is_upright(face.Surface.Axis):
+    if kind == "Cylinder" and _is_upright(surface.Axis):
         return 0.0, 0.0
     if kind in ("Cylinder", "Cone"):
         return _around_axis(face)
-    if kind == "SurfaceOfExtrusion" and _is_upright(face.Surface.Direction):
+    if kind == "SurfaceOfExtrusion" and _is_upright(surface.Direction):
         return 0.0, 0.0
-    if _is_ring(face) and _turns(face, math.pi, start=math.pi / 2) == 0:
+    if _is_ring(surface) and _turns(face, math.pi, start=math.pi / 2) == 0:
         u, _, first, last = face.ParameterRange
         ends = [float(face.normalAt(u, v).z) for v in (first, last)]
         return min(ends), max(ends)
@@ -109,8 +110,8 @@ def _around_axis(face: Any) -> tuple[float, float]:
     return min(found), max(found)
 
 
-def _is_ring(face: Any) -> bool:
-    return type(face.Surface).__name__ == "Toroid" and _is_upright(face.Surface.Axis)
+def _is_ring(surface: Any) -> bool:
+    return type(surface).__name__ == "Toroid" and _is_upright(surface.Axis)
 
 
 def _is_upright(direction: Any) -> bool:

@@ -333,12 +333,15 @@ def _looked_at(normals: FloatArray) -> tuple[float, float]:
 
 
 def _plane_normal(face: Any) -> tuple[float, float, float]:
-    if type(face.Surface).__name__ == "Plane":
+    name = type(face.Surface).__name__
+    if name == "Plane":
         n = face.normalAt(0, 0)
         return float(n.x), float(n.y), float(n.z)
-    kind = kind_of(face) if type(face.Surface).__name__ in FREE else None
-    x, y, z = kind.normal if isinstance(kind, Flat) else (np.nan, np.nan, np.nan)
-    return float(x), float(y), float(z)
+    kind = kind_of(face) if name in FREE else None
+    if not isinstance(kind, Flat):
+        return np.nan, np.nan, np.nan
+    x, y, z = kind.normal.tolist()
+    return x, y, z
 
 
 def _middle(face: Any) -> tuple[float, float]:

@@ -89,8 +89,12 @@ def samples(face: Any) -> tuple[FloatArray, FloatArray]:
     u0, u1, v0, v1 = face.ParameterRange
     share = np.linspace(0.01, 0.99, STEPS)  # at a border the surface may shrink to a point
     spots = [(u0 + (u1 - u0) * a, v0 + (v1 - v0) * b) for a in share for b in share]
-    points = np.array([_array(face.Surface.value(u, v)) for u, v in spots])
-    return points, np.array([_array(face.normalAt(u, v)) for u, v in spots])
+    surface = face.Surface
+    places = [(surface.value(u, v), face.normalAt(u, v)) for u, v in spots]
+    return (
+        np.array([(point.x, point.y, point.z) for point, _ in places]),
+        np.array([(normal.x, normal.y, normal.z) for _, normal in places]),
+    )
 
 
 def _as_plane(points: FloatArray, normals: FloatArray) -> Flat | None:

@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 
 from ..job.arrays import FloatArray
 
-SAG = 0.0005
+SAG = 0.001
 """Most [mm] by which a triangle's edge along the grid may leave the surface, unless told."""
 FIRST = 8
 """Steps each way by which a free-form surface's bending is told."""

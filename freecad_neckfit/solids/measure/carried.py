@@ -37,15 +37,12 @@ STRAIGHT = 1e-9
 class Carried(Context):
     """A context whose neck has moved by ``motion`` (4, 4), in the body frame; the body shared."""
 
-    def __init__(
-        self, base: Context, motion: FloatArray, *, nearby: dict[Any, Facets] | None = None
-    ) -> None:
-        """``nearby`` keeps what was looked up for other motions. Raises NotFound for a far one."""
+    def __init__(self, base: Context, motion: FloatArray) -> None:
+        """Raises NotFound for a motion that is far."""
         bounds = base.neck_bounds
         for once in ("body_faces", "top", "top_face", "plate_top", "heel_walls"):
             getattr(base, once)
         self.__dict__.update(base.__dict__)
-        self._nearby = {} if nearby is None else nearby
         self._turn, self._shift = motion[:3, :3], motion[:3, 3]
         frame = base.frame
         self.__dict__["frame"] = NeckFrame(
@@ -69,10 +66,7 @@ class Carried(Context):
 
     def near(self, name: str, bounds: Bounds, **more: Any) -> Facets:
         """As the base has them, the neck's moved; looked up once for all seats."""
-        key = (name, bounds, repr(sorted(more.items())))
-        if key not in self._nearby:
-            self._nearby[key] = super().near(name, bounds, **more)
-        found = self._nearby[key]
+        found = super().near(name, bounds, **more)
         return self._moved(found) if name in NECK else found
 
 
@@ -81,7 +75,6 @@ class Carrier:
 
     def __init__(self, base: Context) -> None:
         self._base = base
-        self._nearby: dict[Any, Facets] = {}
         self._start: dict[str, Measured] = {}
 
     def at(self, motion: FloatArray) -> dict[str, Measured]:
@@ -99,7 +92,7 @@ class Carrier:
 
     def _measured(self, motion: FloatArray, wanted: Mapping[str, Measure]) -> dict[str, Measured]:
         try:
-            context = Carried(self._base, motion, nearby=self._nearby)
+            context = Carried(self._base, motion)
             return {key: measure(context) for key, measure in wanted.items()}
         except KERNEL_FAILURES as error:
             return {key: Measured.unknown(str(error) or type(error).__name__) for key in wanted}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Container, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import cached_property
 from typing import Any
 
@@ -88,6 +88,7 @@ class Context:
         self._facets: dict[tuple[str, int, Bounds | None], Facets] = {}
         self._planes: dict[str, FloatArray] = {}
         self._boxes: dict[str, FloatArray] = {}
+        self._near: dict[tuple[Any, ...], Facets] = {}
         self._rises: dict[tuple[str, int], tuple[float, float]] = {}
         self._strips: dict[tuple[str, int], Strip | None] = {}
 
@@ -193,7 +194,7 @@ class Context:
         *,
         sign: int = 0,
         tops: bool = True,
-        but: Container[int] = (),
+        but: frozenset[int] = frozenset(),
     ) -> Facets:
         """Triangles of a part that reach into a rectangle of the plan; none if it is not fitted.
 
@@ -203,6 +204,14 @@ class Context:
         """
         if not self.has(name):
             return EMPTY
+        key = (name, bounds, sign, tops, but)
+        if key not in self._near:
+            self._near[key] = self._looked_up(name, bounds, sign=sign, tops=tops, but=but)
+        return self._near[key]
+
+    def _looked_up(
+        self, name: str, bounds: Bounds, *, sign: int, tops: bool, but: frozenset[int]
+    ) -> Facets:
         joint = self.has("heel") and self.has("body")
         shared = joint and _within(bounds, self.neck_bounds)
         window = self.neck_bounds if shared else bounds

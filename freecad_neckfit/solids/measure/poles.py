@@ -9,7 +9,10 @@ from typing import Any
 import numpy as np
 
 from ...job.arrays import FloatArray
+from .facets import Bounds
 
+FINE = 5.0
+"""Where a face can be near something is told to within about so much [mm]."""
 FINEST = 32
 """Most pieces that one span is told in."""
 
@@ -60,15 +63,44 @@ class Net:
         knots = np.repeat(curve.getKnots(), curve.getMultiplicities())
         return cls(poles, (knots, np.repeat(ends, 2)), (int(curve.Degree), 1))
 
-    def finer(self, face: Any, axis: int, run: tuple[float, float], longest: float) -> Net:
-        """Of as much of the face as ``run`` tells along an axis, in spans of no more than [mm].
+    def near(
+        self, face: Any, axis: int, reach: tuple[float, float], bounds: Bounds
+    ) -> list[tuple[float, float]]:
+        """From and to along an axis, of all within ``reach`` that a rectangle of the plan can hold.
+
+        No point of the face beside these runs lies within the rectangle [mm].
+        """
+        runs = self.meeting(axis, reach, bounds)
+        return [f for r in runs for f in self._finer(face, axis, r).meeting(axis, r, bounds)]
+
+    def meeting(
+        self, axis: int, reach: tuple[float, float], bounds: Bounds
+    ) -> list[tuple[float, float]]:
+        """From and to, of the runs of spans whose poles reach into the rectangle."""
+        spans = self.spans(axis, *reach)
+        if not spans:
+            return []
+        poles = self.poles if axis == 0 else self.poles.swapaxes(0, 1)
+        own = np.array([range(span.start, span.stop) for _, _, span in spans])
+        low, high = poles.min(axis=1)[own].min(axis=1), poles.max(axis=1)[own].max(axis=1)
+        meets = (low[:, 0] <= bounds[1]) & (high[:, 0] >= bounds[0])
+        meets &= (low[:, 1] <= bounds[3]) & (high[:, 1] >= bounds[2])
+        runs: list[tuple[float, float]] = []
+        for k in np.flatnonzero(meets):
+            start, end, _ = spans[k]
+            goes_on = bool(runs) and runs[-1][1] == start
+            runs.append((runs.pop()[0] if goes_on else start, end))
+        return runs
+
+    def _finer(self, face: Any, axis: int, run: tuple[float, float]) -> Net:
+        """Of as much of the face as ``run`` tells along an axis, in shorter spans.
 
         Each has poles that it shares with no other span but at its ends.
         """
         also: list[float] = []
         for start, end, own in self.spans(axis, *run):
             poles = np.take(self.poles, range(own.start, own.stop), axis=axis).reshape(-1, 3)
-            count = min(FINEST, int(np.ceil(np.linalg.norm(np.ptp(poles, axis=0)) / longest)))
+            count = min(FINEST, int(np.ceil(np.linalg.norm(np.ptp(poles, axis=0)) / FINE)))
             also += np.linspace(start, end, count + 1)[:-1].tolist()
         also = also[1:]
         if is_extruded(face.Surface):
@@ -92,6 +124,11 @@ class Net:
             if start < end:
                 found.append((start, end, slice(k - degree, k + 1)))
         return found
+
+    @property
+    def longer(self) -> int:
+        """The axis with more poles."""
+        return int(self.poles.shape[1] > self.poles.shape[0])
 
     @property
     def bounds(self) -> tuple[FloatArray, FloatArray]:

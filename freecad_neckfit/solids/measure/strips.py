@@ -17,8 +17,6 @@ from .poles import Net, held, is_extruded
 
 ALONG = 9
 """Points at which it is looked where an edge runs over the surface."""
-FINE = 5.0
-"""It is told to within about so much [mm] along where it can be near something."""
 SAME = 1e-9
 """Share of the parameters' range within which an edge follows one of the surface's lines."""
 
@@ -55,7 +53,7 @@ class Strip:
 
     @classmethod
     def _between(cls, face: Any, net: Net, range_: FloatArray, curves: list[End]) -> Strip | None:
-        axis = int(net.poles.shape[1] > net.poles.shape[0])
+        axis = net.longer
         across = [_places(curve)[:, 1 - axis] for curve in curves]
         near = SAME * float(np.ptp(range_[1 - axis]))
         low, high = (
@@ -78,12 +76,7 @@ class Strip:
     def _runs(self, bounds: Bounds) -> list[tuple[float, float]]:
         """From and to along it, of the runs of spans whose poles reach into the rectangle."""
         reach = (float(self.reach.min()), float(self.reach.max()))
-        return [
-            finer
-            for run in _meeting(self.net, self.axis, reach, bounds)
-            for finer in _meeting(self.net.finer(self.face, self.axis, run, FINE), self.axis, run,
-                                  bounds)
-        ]  # fmt: skip
+        return self.net.near(self.face, self.axis, reach, bounds)
 
     def _surface(self, near: float, far: float) -> Any:
         """The surface from ``near`` to ``far`` along, which the kernel is quicker with."""
@@ -127,26 +120,6 @@ class Strip:
 
     def _spot(self, along: float, across: float) -> tuple[float, float]:
         return (along, across) if self.axis == 0 else (across, along)
-
-
-def _meeting(
-    net: Net, axis: int, reach: tuple[float, float], bounds: Bounds
-) -> list[tuple[float, float]]:
-    """From and to, of the runs of a net's spans within ``reach`` that may meet the rectangle."""
-    spans = net.spans(axis, *reach)
-    if not spans:
-        return []
-    poles = net.poles if axis == 0 else net.poles.swapaxes(0, 1)
-    own = np.array([range(s.start, s.stop) for _, _, s in spans])
-    low, high = poles.min(axis=1)[own].min(axis=1), poles.max(axis=1)[own].max(axis=1)
-    meets = (low[:, 0] <= bounds[1]) & (high[:, 0] >= bounds[0])
-    meets &= (low[:, 1] <= bounds[3]) & (high[:, 1] >= bounds[2])
-    runs: list[tuple[float, float]] = []
-    for k in np.flatnonzero(meets):
-        start, end, _ = spans[k]
-        goes_on = bool(runs) and runs[-1][1] == start
-        runs.append((runs.pop()[0] if goes_on else start, end))
-    return runs
 
 
 def _line(start: tuple[float, ...], end: tuple[float, ...]) -> End:

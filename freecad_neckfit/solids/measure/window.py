@@ -9,6 +9,7 @@ from __future__ import annotations
 from typing import Any
 
 from .facets import Bounds
+from .poles import Net
 from .strips import Strip
 
 BEYOND = 1.0
@@ -21,7 +22,18 @@ def cropped(face: Any, strip: Strip | None, bounds: Bounds) -> list[Any]:
     ``strip``: the face as one, where it is one. Its pieces may reach a span past the rectangle.
     """
     wider = (bounds[0] - BEYOND, bounds[1] + BEYOND, bounds[2] - BEYOND, bounds[3] + BEYOND)
-    return _cut(face, wider) if strip is None else strip.within(wider)
+    if strip is not None:
+        return strip.within(wider)
+    return _cut(face, wider) if _may_be_near(face, wider) else []
+
+
+def _may_be_near(face: Any, bounds: Bounds) -> bool:
+    """Whether some of the face can lie within the rectangle: its bounds hold far more of a bow."""
+    net = Net.of(face)
+    if net is None:
+        return True
+    reach = face.ParameterRange[2 * net.longer : 2 * net.longer + 2]
+    return bool(net.near(face, net.longer, reach, bounds))
 
 
 def _cut(face: Any, bounds: Bounds) -> list[Any]:

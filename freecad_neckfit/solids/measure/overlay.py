@@ -182,11 +182,11 @@ def _least_between(
     a: FloatArray, b: FloatArray, first: NDArray[np.int64], second: NDArray[np.int64]
 ) -> FloatArray:
     """(p,) least distance [mm] that pairs of triangles can have where their bounds overlap."""
-    levels = [t[:, :, 2] for t in (a, b)]
-    by_level = levels[0].min(axis=1)[first] - levels[1].max(axis=1)[second]
+    low_a, high_b = _least(a), _most(b)
+    by_level = low_a[first, 2] - high_b[second, 2]
     slopes = [_slopes(t) for t in (a, b)]
-    low = np.maximum(a[:, :, :2].min(axis=1)[first], b[:, :, :2].min(axis=1)[second])
-    high = np.minimum(a[:, :, :2].max(axis=1)[first], b[:, :, :2].max(axis=1)[second])
+    low = np.maximum(low_a[first, :2], _least(b)[second, :2])
+    high = np.minimum(_most(a)[first, :2], high_b[second, :2])
     middle, half = (low + high) / 2, np.abs(high - low) / 2
     slope_a, slope_b = slopes[0][first], slopes[1][second]
     with np.errstate(invalid="ignore"):
@@ -222,35 +222,61 @@ def _meeting(
     a: FloatArray, b: FloatArray, i: NDArray[np.int64], j: NDArray[np.int64]
 ) -> tuple[NDArray[np.int64], NDArray[np.int64]]:
     """Of pairs those of which neither lies wholly beyond an edge of the other."""
-    meet = ~(_beside(a[i], b[j]) | _beside(b[j], a[i]))
+    sides_a, sides_b = _sides(a), _sides(b)
+    meet = ~_beside(sides_a, i, b, j)
+    i, j = i[meet], j[meet]
+    meet = ~_beside(sides_b, j, a, i)
     return i[meet], j[meet]
 
 
 def _bounds_meet(a: FloatArray, b: FloatArray) -> tuple[NDArray[np.int64], NDArray[np.int64]]:
     """Pairs of triangles whose bounds overlap in the plane of view."""
     firsts, seconds = [np.zeros(0, np.int64)], [np.zeros(0, np.int64)]
-    low_b, high_b = b[:, :, :2].min(axis=1), b[:, :, :2].max(axis=1)
+    low_b, high_b = _least(b)[:, :2].T - INSIDE, _most(b)[:, :2].T + INSIDE
+    low_a, high_a = _least(a)[:, :2], _most(a)[:, :2]
     step = max(1, 4_000_000 // max(len(b), 1))
     for start in range(0, len(a), step):
-        part = a[start : start + step, :, :2]
-        low, high = part.min(axis=1)[:, None], part.max(axis=1)[:, None]
-        hit = np.all((low <= high_b + INSIDE) & (high >= low_b - INSIDE), axis=2)
+        low, high = low_a[start : start + step, :, None], high_a[start : start + step, :, None]
+        hit = (low[:, 0] <= high_b[0]) & (high[:, 0] >= low_b[0])
+        hit &= (low[:, 1] <= high_b[1]) & (high[:, 1] >= low_b[1])
         i, j = np.nonzero(hit)
         firsts.append(i + start)
         seconds.append(j)
     return np.concatenate(firsts), np.concatenate(seconds)
 
 
-def _beside(one: FloatArray, other: FloatArray) -> NDArray[np.bool_]:
-    """(n,) whether ``other`` lies wholly beyond an edge of ``one``, in the plane of view."""
-    found = np.zeros(len(one), dtype=bool)
-    for k in range(3):
-        start = one[:, k, :2]
-        along, third = one[:, k - 2, :2] - start, one[:, k - 1, :2] - start
-        side = np.sign(_det(along, third))[:, None]
-        off = _det(along[:, None], other[..., :2] - start[:, None]) * side
-        found |= off.max(axis=1) < -INSIDE * np.hypot(*_xy(along))
-    return found
+def _least(t: FloatArray) -> FloatArray:
+    """(n, …) least coordinates of the three corners; quicker than a reduction over so few."""
+    return np.asarray(np.minimum(np.minimum(t[:, 0], t[:, 1]), t[:, 2]))
+
+
+def _most(t: FloatArray) -> FloatArray:
+    return np.asarray(np.maximum(np.maximum(t[:, 0], t[:, 1]), t[:, 2]))
+
+
+def _sides(t: FloatArray) -> tuple[FloatArray, FloatArray, FloatArray]:
+    """(n, 3) x and y of unit vectors into triangles, square to each edge in the plane of view.
+
+    And (n, 3) how far [mm] along them the edges lie; an edge seen on end has none.
+    """
+    start = t[:, :, :2]
+    along = np.roll(start, -1, axis=1) - start
+    length = np.hypot(*_xy(along)) * np.sign(_det(along[:, 0], along[:, 1]))[:, None]
+    scale = np.divide(1.0, length, out=np.zeros_like(length), where=length != 0)
+    x, y = -along[..., 1] * scale, along[..., 0] * scale
+    return x, y, x * start[..., 0] + y * start[..., 1]
+
+
+def _beside(
+    sides: tuple[FloatArray, FloatArray, FloatArray], i: NDArray[np.int64],
+    other: FloatArray, j: NDArray[np.int64],
+) -> NDArray[np.bool_]:  # fmt: skip
+    """(p,) whether triangles ``j`` of the other lie wholly beyond an edge of triangles ``i``."""
+    (x, y, at), place = (side[i] for side in sides), other[j]
+    into = [x * place[:, k, :1] + y * place[:, k, 1:2] for k in range(3)]
+    farthest = np.maximum(np.maximum(into[0], into[1]), into[2])
+    beyond = farthest < at - INSIDE
+    return np.asarray(beyond[:, 0] | beyond[:, 1] | beyond[:, 2])
 
 
 def _corners(
@@ -292,20 +318,21 @@ def seen(p: FloatArray, t: FloatArray) -> tuple[NDArray[np.bool_], FloatArray]:
 def _crossings(
     a: FloatArray, b: FloatArray
 ) -> tuple[FloatArray, FloatArray, FloatArray, NDArray[np.bool_]]:
-    start_a, along_a = a[:, :, None], (np.roll(a, -1, axis=1) - a)[:, :, None]
-    start_b, along_b = b[:, None, :], (np.roll(b, -1, axis=1) - b)[:, None, :]
-    apart = start_b - start_a
+    along_a, along_b = np.roll(a, -1, axis=1) - a, np.roll(b, -1, axis=1) - b
+    (ax, ay, az), (alx, aly, alz) = ([t[:, :, None, k] for k in range(3)] for t in (a, along_a))
+    (bx, by, bz), (blx, bly, blz) = ([t[:, None, :, k] for k in range(3)] for t in (b, along_b))
+    dx, dy = bx - ax, by - ay
     with np.errstate(divide="ignore", invalid="ignore"):
-        across = _det(along_a, along_b)
-        s, t = _det(apart, along_b) / across, _det(apart, along_a) / across
+        across = alx * bly - aly * blx
+        s, t = (dx * bly - dy * blx) / across, (dx * aly - dy * alx) / across
         meets = (s >= 0) & (s <= 1) & (t >= 0) & (t <= 1)
-        at_a, at_b = start_a + s[..., None] * along_a, start_b + t[..., None] * along_b
+        x, y = ax + s * alx, ay + s * aly
         # Of nearly parallel edges rounding makes two different points: their corners suffice.
-        meets &= np.abs(at_a[..., :2] - at_b[..., :2]).max(axis=-1) <= INSIDE
-    flat = (len(a), 9)
-    at_a, at_b = (np.where(meets[..., None], p, 0.0) for p in (at_a, at_b))
-    return (at_a[..., :2].reshape(len(a), 9, 2), at_a[..., 2].reshape(flat),
-            at_b[..., 2].reshape(flat), meets.reshape(flat))  # fmt: skip
+        meets &= np.abs(x - (bx + t * blx)) <= INSIDE
+        meets &= np.abs(y - (by + t * bly)) <= INSIDE
+        places = (np.where(meets, p, 0.0) for p in (x, y, az + s * alz, bz + t * blz))
+    x, y, high, low = (p.reshape(len(a), 9) for p in places)
+    return np.stack([x, y], axis=2), high, low, meets.reshape(len(a), 9)
 
 
 def _det(a: FloatArray, b: FloatArray) -> FloatArray:

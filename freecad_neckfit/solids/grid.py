@@ -17,7 +17,7 @@ from numpy.typing import NDArray
 from ..job.arrays import FloatArray
 
 SAG = 0.001
-"""Most [mm] by which a triangle's edge along the grid may leave the surface, unless told."""
+"""Most [mm] by which the triangles may leave the surface, unless told."""
 FIRST = 8
 """Steps each way by which a free-form surface's bending is told."""
 LEAST, MOST = 12, 400
@@ -41,7 +41,7 @@ TURN = 0.5
 def grid_of(face: Any, *, sag: float = SAG) -> FloatArray | None:
     """(n, 3, 3) corners [mm] of triangles turned as the face is; None where a grid does not suit.
 
-    ``sag``: most [mm] by which the grid may leave the surface. It does not suit where the face has
+    ``sag``: most [mm] by which it may leave the surface. It does not suit where the face has
     not just four edges, where the grid between them folds or does not cover the face, and where it
     needs too many steps.
     """
@@ -180,7 +180,8 @@ def _round_steps(
     u0, u1, v0, v1 = reach
     if type(surface).__name__ == "Toroid":
         radius = float(surface.MajorRadius + surface.MinorRadius)
-        return _around(u1 - u0, radius, sag), _around(v1 - v0, float(surface.MinorRadius), sag)
+        across = float(surface.MinorRadius)
+        return _around(u1 - u0, radius, sag / 2), _around(v1 - v0, across, sag / 2)
     lean = math.sin(surface.SemiAngle) if type(surface).__name__ == "Cone" else 0.0
     radius = max(abs(float(surface.Radius) + v * lean) for v in (v0, v1))
     return _around(u1 - u0, radius, sag), 1
@@ -210,12 +211,12 @@ def _between(border: list[_Way], s: FloatArray, t: FloatArray) -> FloatArray:
 
 
 def _steps(net: FloatArray, sag: float) -> tuple[int, int]:
-    """Steps each way that keep the sag below ``sag``: it falls with the square of their number."""
+    """Steps each way of which each takes half of ``sag``: it falls with the square of the steps."""
     found = []
     for axis in (0, 1):
         bend = np.linalg.norm(np.diff(net, n=2, axis=axis), axis=-1).max() / 8
         least = LEAST if bend > STRAIGHT else 1
-        found.append(max(least, int(np.ceil(FIRST * np.sqrt(bend / sag)))))
+        found.append(max(least, int(np.ceil(FIRST * np.sqrt(2 * bend / sag)))))
     return found[0], found[1]
 
 

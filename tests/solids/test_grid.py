@@ -42,6 +42,56 @@ def test_a_grids_triangles_look_out_of_the_wood(fillet):
     assert across[:, 2].max() > 0
 
 
+def tipped(shape):
+    shape.rotate(Vector(), Vector(1, 2, 0.5), 63)
+    return shape
+
+
+ROUND = {
+    "cone": tipped(Part.makeCone(30, 26, 12, Vector(), Vector(0, 0, 1), 70)),
+    "bore": tipped(Part.makeBox(40, 40, 8).cut(Part.makeCylinder(25, 8))),
+    "rim": tipped(Part.makeCylinder(20, 9, Vector(), Vector(0, 0, 1), 100)),
+    "ring": tipped(Part.makeTorus(20, 4, Vector(), Vector(0, 0, 1), -40, 70, 120)),
+    "cut aslant": tipped(Part.makeCylinder(20, 30, Vector(), Vector(0, 0, 1), 100).cut(
+        Part.makeBox(90, 90, 40, Vector(-45, -45, 12), Vector(0.3, 0.2, 1)))),
+}  # fmt: skip
+
+
+def curved(name):
+    return [f for f in ROUND[name].Faces if type(f.Surface).__name__ != "Plane"]
+
+
+@pytest.mark.parametrize("sag", [0.1, 0.001])
+@pytest.mark.parametrize("name", ROUND)
+def test_a_round_face_is_laid_out_with_its_corners_on_it(name, sag):
+    assert curved(name)
+    for face in curved(name):
+        triangles = grid_of(face, sag=sag)
+        for corner in triangles.reshape(-1, 3)[:: max(1, len(triangles) // 20)].tolist():
+            on = face.Surface.parameter(Vector(*corner))
+            assert (face.Surface.value(*on) - Vector(*corner)).Length < 1e-6
+        across = np.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
+        size = np.linalg.norm(across, axis=1)
+        assert size.sum() / 2 == pytest.approx(face.Area, rel=0.012 if sag > 0.01 else 1e-3)
+        for middle, out in zip(triangles.mean(axis=1), across / size[:, None], strict=True):
+            on = face.Surface.parameter(Vector(*middle.tolist()))
+            normal = face.normalAt(*on)
+            assert np.dot(out, (normal.x, normal.y, normal.z)) > 0.95
+            assert (face.Surface.value(*on) - Vector(*middle.tolist())).Length < sag
+
+
+def test_the_corners_along_an_edge_lie_on_the_edge():
+    (face,) = curved("cut aslant")
+    aslant = next(e for e in face.Edges if type(e.Curve).__name__ == "Ellipse")
+    corners = np.unique(grid_of(face, sag=0.1).reshape(-1, 3).round(9), axis=0)
+    off = [aslant.distToShape(Part.Vertex(Vector(*c.tolist())))[0] for c in corners]
+    assert sum(o < 1e-6 for o in off) > 8
+
+
+def test_a_whole_cylinder_has_not_four_edges_and_gets_no_grid():
+    assert [grid_of(f) for f in Part.makeCylinder(3, 5).Faces if len(f.Edges) == 3] == [None]
+
+
 def test_a_face_that_is_not_bounded_by_four_edges_gets_no_grid():
     face = Part.makeBox(10, 10, 10).cut(Part.makeCylinder(2, 30)).Faces
     assert all(grid_of(f) is None for f in face if len(f.Edges) != 4)

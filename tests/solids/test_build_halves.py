@@ -124,3 +124,13 @@ def test_a_neck_is_not_changed_by_being_told_apart(tmp_path):
     before = [shape.exportBrepToString() for shape in shapes]
     build(values, given=given, parts=["heel", "shaft", "fretboard"])
     assert [shape.exportBrepToString() for shape in shapes] == before
+
+
+def test_a_face_that_is_turned_the_wrong_way_is_noticed():
+    faces = Part.makeBox(3, 4, 5).Faces
+    met = faces[1:]
+    room._turned_alike(met, met)
+    with pytest.raises(room._Unclear):
+        room._turned_alike(met, [met[0].reversed(), *met[1:]])
+    with pytest.raises(room._Unclear):
+        room._turned_alike(met, [face.reversed() for face in met])

@@ -132,3 +132,26 @@ def test_a_range_that_reaches_past_its_surface_by_rounding_is_held(edges):
         )
 
     assert Net.of(Face).poles.shape == (edges[0].Surface.NbUPoles, edges[0].Surface.NbVPoles, 3)
+
+
+@pytest.mark.parametrize("points", [6, 40])
+def test_all_of_a_face_within_a_rectangle_lies_in_the_runs_told_by_its_poles(points):
+    around = np.linspace(0, 2 * np.pi, points, endpoint=False)
+    curve = Part.BSplineCurve()
+    curve.interpolate([Vector(90 * np.cos(a), 60 * np.sin(a), 0) for a in [*around, 2 * np.pi]])
+    wall = curve.toShape().extrude(Vector(2, 1, 30)).Faces[0]
+    net, (first, last) = Net.of(wall), wall.ParameterRange[:2]
+    rng = np.random.default_rng(points)
+    for x, y in rng.uniform((-100, -70), (100, 70), (60, 2)):
+        bounds = (x - 6, x + 6, y - 6, y + 6)
+        runs = net.near(wall, 0, (first, last), bounds)
+        u, v = np.meshgrid(np.linspace(first, last, 500), (0.0, 0.5, 1.0))
+        v = wall.ParameterRange[2] + v * (wall.ParameterRange[3] - wall.ParameterRange[2])
+        spots = [wall.Surface.value(*s) for s in zip(u.ravel().tolist(), v.ravel().tolist())]
+        within = [
+            k for s, k in zip(spots, u.ravel().tolist())
+            if bounds[0] <= s.x <= bounds[1] and bounds[2] <= s.y <= bounds[3]
+        ]  # fmt: skip
+        assert all(any(a - 1e-9 <= k <= b + 1e-9 for a, b in runs) for k in within)
+        length = sum(curve.length(a, b) for a, b in runs)
+        assert length < 60  # the rectangle's own lengths and some spans of 5 mm

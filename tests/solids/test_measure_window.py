@@ -147,9 +147,11 @@ def test_all_of_a_face_within_a_rectangle_lies_in_the_runs_told_by_its_poles(poi
         runs = net.near(wall, 0, (first, last), bounds)
         u, v = np.meshgrid(np.linspace(first, last, 500), (0.0, 0.5, 1.0))
         v = wall.ParameterRange[2] + v * (wall.ParameterRange[3] - wall.ParameterRange[2])
-        spots = [wall.Surface.value(*s) for s in zip(u.ravel().tolist(), v.ravel().tolist())]
+        spots = [
+            wall.Surface.value(float(a), float(b)) for a, b in zip(u.flat, v.flat, strict=True)
+        ]
         within = [
-            k for s, k in zip(spots, u.ravel().tolist())
+            k for s, k in zip(spots, u.flat, strict=True)
             if bounds[0] <= s.x <= bounds[1] and bounds[2] <= s.y <= bounds[3]
         ]  # fmt: skip
         assert all(any(a - 1e-9 <= k <= b + 1e-9 for a, b in runs) for k in within)

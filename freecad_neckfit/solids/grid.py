@@ -18,9 +18,16 @@ from ..job.arrays import FloatArray
 
 SAG = 0.001
 """Most [mm] by which the triangles may leave the surface, unless told."""
-FIRST = 8
-"""Steps each way by which a free-form surface's bending is told."""
-LEAST, MOST = 12, 400
+FIRST, SPANS = 8, 64
+"""Steps each way by which a free-form surface's bending is told: two to each of its spans, of which
+so many are followed."""
+NEARLY = 0.9
+"""Share of the sag that steps are chosen for: a net tells the bending only about."""
+TRIES = 3
+"""So many times a grid is made finer where its middles tell that it leaves the surface too far."""
+LOOKED_AT = 32
+"""Of about so many of its cells each way it is asked how far their middles leave the surface."""
+LEAST, MOST = 12, 1000
 """Steps each way that is bent: fewer leave the area in doubt, more are not worth the while."""
 STRAIGHT = 1e-6
 """A free-form surface that bends by less than this [mm] one way is straight that way."""
@@ -32,6 +39,7 @@ five-hundredth too large where a narrow face is tightly bent."""
 ROUGH, ROUGH_FILLS = 0.02, 0.012
 """The same of a grid that may leave the surface by so much [mm] or more."""
 ROUND = ("Cylinder", "Cone", "Toroid")
+"""Kinds of surfaces of which a rectangle of parameters is laid out without a look at its bends."""
 LINES = ("Line2d", "Line2dSegment")
 """Kinds of lines over a surface's parameters."""
 TURN = 0.5
@@ -42,22 +50,27 @@ def grid_of(face: Any, *, sag: float = SAG) -> FloatArray | None:
     """(n, 3, 3) corners [mm] of triangles turned as the face is; None where a grid does not suit.
 
     ``sag``: most [mm] by which it may leave the surface. It does not suit where the face has
-    not just four edges, where the grid between them folds or does not cover the face, and where it
-    needs too many steps.
+    not just four edges, where the grid between them does not cover the face, and where it needs
+    too many steps.
     """
     if type(face.Surface).__name__ in ROUND and (found := _round_grid(face, sag)) is not None:
         return found
     border = _border(face)
     if border is None:
         return None
-    steps = _steps(_net(face, border, FIRST, FIRST), sag)
-    if max(steps) > MOST:
+    steps = _steps(_net(face, border, *_first(face)), sag)
+    for _ in range(TRIES):
+        if max(steps) > MOST:
+            return None
+        net = _net(face, border, *steps)
+        off = _off(face, border, net)
+        if off <= sag:
+            break
+        steps = _finer(steps, off / sag)
+    else:
         return None
-    net = _net(face, border, *steps)
     triangles = net.reshape(-1, 3)[_triples(*steps, _looks_out(face, border, net))]
-    if not _fills(face, triangles, sag):
-        return None
-    return np.asarray(triangles)
+    return np.asarray(triangles) if _fills(face, triangles, sag) else None
 
 
 @dataclass(frozen=True)
@@ -210,14 +223,55 @@ def _between(border: list[_Way], s: FloatArray, t: FloatArray) -> FloatArray:
     return np.asarray((1 - b) * near + b * far + (1 - a) * left + a * right - corners)
 
 
+def _first(face: Any) -> tuple[int, int]:
+    """Steps each way of a first net: a bow between two knots may be told by none beside it."""
+    surface = face.Surface
+    name = type(surface).__name__
+    u0, u1, v0, v1 = face.ParameterRange
+    if name == "BSplineSurface":
+        knots = [(surface.getUKnots(), u0, u1), (surface.getVKnots(), v0, v1)]
+    elif name == "SurfaceOfExtrusion" and type(surface.BasisCurve).__name__ == "BSplineCurve":
+        knots = [(surface.BasisCurve.getKnots(), u0, u1), ([], v0, v1)]
+    else:
+        return FIRST, FIRST
+    spans = [1 + sum(low < knot < high for knot in every) for every, low, high in knots]
+    first, second = (max(FIRST, 2 * min(count, SPANS)) for count in spans)
+    return first, second
+
+
 def _steps(net: FloatArray, sag: float) -> tuple[int, int]:
-    """Steps each way of which each takes half of ``sag``: it falls with the square of the steps."""
+    """Steps each way that together keep to most of ``sag``, which falls with their square."""
     found = []
     for axis in (0, 1):
         bend = np.linalg.norm(np.diff(net, n=2, axis=axis), axis=-1).max() / 8
         least = LEAST if bend > STRAIGHT else 1
-        found.append(max(least, int(np.ceil(FIRST * np.sqrt(2 * bend / sag)))))
+        found.append(
+            max(least, math.ceil((net.shape[axis] - 1) * math.sqrt(2 * bend / (NEARLY * sag))))
+        )
     return found[0], found[1]
+
+
+def _finer(steps: tuple[int, int], times: float) -> tuple[int, int]:
+    """Steps for a sag that is too great by so many times; along what is straight it stays one."""
+    first, second = (
+        step if step == 1 else math.ceil(step * min(4.0, 1.1 * math.sqrt(times))) for step in steps
+    )
+    return (first, second) if max(steps) > 1 else (LEAST, LEAST)
+
+
+def _off(face: Any, border: list[_Way], net: FloatArray) -> float:
+    """How far [mm] the cells' middles leave the surface at most, square to the cells."""
+    surface = face.Surface
+    near = [np.arange(0, n - 1, max(1, n // LOOKED_AT)) for n in net.shape[:2]]
+    shares = [(k + 0.5) / (n - 1) for k, n in zip(near, net.shape, strict=False)]
+    spots = _between(border, *shares).reshape(-1, 2).tolist()
+    middles = np.array([(p.x, p.y, p.z) for p in (surface.value(u, v) for u, v in spots)])
+    (i, j), (far_i, far_j) = np.ix_(*near), np.ix_(*(k + 1 for k in near))
+    one, other = net[far_i, far_j] - net[i, j], net[i, far_j] - net[far_i, j]
+    square = np.cross(one.reshape(-1, 3), other.reshape(-1, 3))
+    size = np.linalg.norm(square, axis=1)
+    apart = middles - ((net[i, j] + net[far_i, far_j]) / 2).reshape(-1, 3)
+    return float((np.abs((apart * square).sum(axis=1)) / np.maximum(size, 1e-30)).max())
 
 
 def _fills(face: Any, triangles: FloatArray, sag: float) -> bool:

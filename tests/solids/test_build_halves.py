@@ -107,7 +107,7 @@ def test_what_is_in_doubt_is_left_to_the_booleans(monkeypatch):
     def never(*_):
         raise room._Unclear
 
-    monkeypatch.setattr(room, "MANY", 0)
+    monkeypatch.setattr(room, "FEW", 0)
     monkeypatch.setattr(room, "split", never)
     whole = bored_block().Solids[0]
     found = room.halves(whole, STEPPED, (-30.0, 30.0))

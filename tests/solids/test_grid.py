@@ -13,6 +13,7 @@ from freecad_neckfit.solids.measure.context import Context  # noqa: E402
 from freecad_neckfit.solids.measure.facets import Facets  # noqa: E402
 from freecad_neckfit.solids.measure.nearest_section import Bundles  # noqa: E402
 from freecad_neckfit.solids.measure.sections import section  # noqa: E402
+from freecad_neckfit.solids.recognise.neck.from_part import finely  # noqa: E402
 
 pytestmark = pytest.mark.freecad
 
@@ -86,6 +87,28 @@ def test_the_corners_along_an_edge_lie_on_the_edge():
     corners = np.unique(grid_of(face, sag=0.1).reshape(-1, 3).round(9), axis=0)
     off = [aslant.distToShape(Part.Vertex(Vector(*c.tolist())))[0] for c in corners]
     assert sum(o < 1e-6 for o in off) > 8
+
+
+def bumped(height, *, knots=40):
+    """A flat free-form sheet of 450 mm with one bump, narrower than a twelfth of it."""
+    poles = [[Vector(450 * i / knots, 10 * j, height if (i, j) == (13, 2) else 0.0)
+              for j in range(6)] for i in range(knots + 1)]  # fmt: skip
+    surface = Part.BSplineSurface()
+    along = [float(k) for k in range(knots - 1)]
+    surface.buildFromPolesMultsKnots(poles, [4, *[1] * (knots - 3), 4], [4, 1, 1, 4], along,
+                                     [0.0, 1.0, 2.0, 3.0], False, False, 3, 3)  # fmt: skip
+    return surface.toShape()
+
+
+@pytest.mark.parametrize("sag", [0.1, 0.002])
+@pytest.mark.parametrize("height", [1.0, 5.0])
+def test_a_bump_between_few_steps_is_not_left_out(height, sag):
+    face = bumped(height)
+    triangles = finely(face, sag)  # by the kernel where no grid suits
+    u0, u1, v0, v1 = face.ParameterRange
+    top = max(face.valueAt(u, v).z
+              for u in np.linspace(u0, u1, 400) for v in np.linspace(v0, v1, 40))  # fmt: skip
+    assert triangles[..., 2].max() == pytest.approx(top, abs=2 * sag)
 
 
 def test_a_whole_cylinder_has_not_four_edges_and_gets_no_grid():

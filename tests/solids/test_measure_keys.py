@@ -213,3 +213,23 @@ def test_a_round_ends_room_is_to_its_arc_and_not_to_the_side_beside_it():
     found = measured({"body": block, "heel": heel, "fretboard": fretboard}, ["end_clearance"])
     # The heel's corner lies 20 before the arc's centre and 24 beside it, 1 mm from the side wall.
     assert found["end_clearance"].value == pytest.approx(30 - (20**2 + 24**2) ** 0.5)
+
+
+def test_a_body_of_many_faces_tells_what_one_of_few_tells(plain):
+    plate = box((0.5, 90), (-60, 60), (0.25, 2.65))
+    recesses = [box((120 + 5 * i, 122 + 5 * i), (5 * k, 5 * k + 2), (-50, -43))
+                for i in range(8) for k in range(6)]  # fmt: skip
+    many = body().cut(recesses)
+    assert len(many.Faces) > 200
+    found = measured({"body": many, "plate": plate} | neck())
+    assert {key: found[key].value for key in found} == pytest.approx(
+        {key: plain[key].value for key in plain}, nan_ok=True
+    )
+
+
+def test_measurements_hang_on_no_order(plain):
+    plate = box((0.5, 90), (-60, 60), (0.25, 2.65))
+    found = measured({"body": body(), "plate": plate} | neck(), keys=WITHOUT_STRINGS[::-1])
+    assert {key: found[key].value for key in found} == pytest.approx(
+        {key: plain[key].value for key in plain}, nan_ok=True
+    )

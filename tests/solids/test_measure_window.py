@@ -18,8 +18,7 @@ from freecad_neckfit.solids.build import build  # noqa: E402
 from freecad_neckfit.solids.measure.context import Context  # noqa: E402
 from freecad_neckfit.solids.measure.facets import facets_of  # noqa: E402
 from freecad_neckfit.solids.measure.poles import Net  # noqa: E402
-from freecad_neckfit.solids.measure.strips import Strip  # noqa: E402
-from freecad_neckfit.solids.measure.window import cropped  # noqa: E402
+from freecad_neckfit.solids.measure.window import Reach  # noqa: E402
 
 pytestmark = pytest.mark.freecad
 
@@ -47,14 +46,14 @@ def by_kernel(face, bounds):
 
 def test_a_drawn_bodys_rounded_edge_is_a_strip(edges):
     assert len(edges) == 2
-    assert all(Strip.of(face) is not None for face in edges)
+    assert all(Reach.of(face).strip is not None for face in edges)
 
 
 @pytest.mark.parametrize("bounds", [AT_THE_MOUTH, BEHIND])
 @pytest.mark.parametrize("which", [0, 1])
 def test_all_of_it_that_the_rectangle_shows_is_there_and_nothing_else(edges, which, bounds):
     pieces, cut = (
-        cropped(edges[which], Strip.of(edges[which]), bounds),
+        Reach.of(edges[which]).within(bounds),
         by_kernel(edges[which], bounds),
     )
     assert cut.Area > 1
@@ -72,12 +71,12 @@ def test_where_it_cannot_be_nothing_is_cut(edges, bounds, monkeypatch):
     from freecad_neckfit.solids.measure import window
 
     monkeypatch.setattr(window, "_cut", lambda *_: pytest.fail("cut"))
-    assert [cropped(face, Strip.of(face), bounds) for face in edges] == [[], []]
+    assert [Reach.of(face).within(bounds) for face in edges] == [[], []]
 
 
 def test_a_rectangle_round_all_leaves_all(edges):
     for face in edges:
-        assert sum(p.Area for p in cropped(face, Strip.of(face), ALL_ROUND)) == pytest.approx(
+        assert sum(p.Area for p in Reach.of(face).within(ALL_ROUND)) == pytest.approx(
             face.Area, rel=1e-3
         )
 
@@ -85,7 +84,7 @@ def test_a_rectangle_round_all_leaves_all(edges):
 def test_the_pieces_look_out_of_the_wood_as_the_face_does(edges):
     for face in edges:
         up = face.BoundBox.ZMax > -10
-        for piece in cropped(face, Strip.of(face), AT_THE_MOUTH):
+        for piece in Reach.of(face).within(AT_THE_MOUTH):
             rise = facets_of(piece, 0, fine=0.006).normal[:, 2]
             assert np.all(rise > 0) if up else np.all(rise < 0)
 
@@ -93,8 +92,8 @@ def test_the_pieces_look_out_of_the_wood_as_the_face_does(edges):
 def test_other_faces_are_cut_by_the_kernel():
     face = Part.makeCylinder(50, 20).Faces[0]
     bounds = (0.0, 60.0, -60.0, 60.0)
-    assert Strip.of(face) is None
-    found = Part.Compound(cropped(face, Strip.of(face), bounds))
+    assert Reach.of(face).strip is None
+    found = Part.Compound(Reach.of(face).within(bounds))
     assert found.Area == pytest.approx(20 * 2 * 50 * (np.pi / 2 + np.arcsin(1 / 50)), rel=1e-6)
 
 
@@ -114,12 +113,12 @@ def test_wood_by_drawn_faces_is_what_the_whole_faces_tell(measure, monkeypatch):
 def test_a_drawn_wall_is_a_strip_and_its_lengths_lie_on_it():
     body = drawn_body(complete({"body.edge_round": 3.0}))
     (wall,) = (f for f in body.Faces if type(f.Surface).__name__ == "SurfaceOfExtrusion")
-    pieces = cropped(wall, Strip.of(wall), BEHIND)
+    pieces = Reach.of(wall).within(BEHIND)
     assert 0 < sum(p.Area for p in pieces) < wall.Area / 2
     for point in np.concatenate([facets_of(p, 0, fine=0.05).points for p in pieces])[::31, 0]:
         assert wall.distToShape(Part.Vertex(Vector(*point)))[0] < 1e-3
     assert Part.Compound(pieces).distToShape(by_kernel(wall, BEHIND))[0] < 1e-6
-    assert cropped(wall, Strip.of(wall), NOWHERE_NEAR) == []
+    assert Reach.of(wall).within(NOWHERE_NEAR) == []
 
 
 def test_a_range_that_reaches_past_its_surface_by_rounding_is_held(edges):

@@ -92,7 +92,10 @@ def build(
 
 
 def _proven(given: Given) -> tuple[str, ...]:
-    """Names of what was proven where it was taken; placing a neck changes nothing of that."""
+    """Names of what was proven where it was taken.
+
+    Placing a neck changes nothing of that, and what it is split into is told by pieces that are.
+    """
     names: tuple[str, ...] = NECK_WOOD if given.neck else ()
     names += ("body",) if given.body is not None and given.is_routed else ()
     return names + (("plate",) if given.plate is not None else ())

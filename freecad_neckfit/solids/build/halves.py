@@ -18,8 +18,8 @@ from ...job.arrays import FloatArray
 from ...job.errors import KernelFailure
 from .shapes import Point, Solid, common, cut, proven, tapered
 
-MANY = 20
-"""A solid of fewer faces is cut by the kernel's booleans: that costs as little."""
+FEW = 20
+"""A solid of no more faces is cut by the kernel's booleans: that costs as little."""
 NEAR = 1e-3
 """Faces whose bounds come so near [mm] to the prism's are split."""
 ON = 1e-4
@@ -38,7 +38,7 @@ def halves(whole: Solid, profile: Sequence[Point], y: Point) -> tuple[Solid, Sol
     The profile's edges are parallel to X and Z; ``y`` reaches beyond the solid on both sides.
     Raises KernelFailure where a half is empty or not sound.
     """
-    if len(whole.Faces) > MANY:
+    if len(whole.Faces) > FEW:
         try:
             return split(whole, profile, y)
         except (_Unclear, Part.OCCError):

@@ -64,7 +64,7 @@ class BodyFaces:
         """
         faces = context.faces("body")
         normals = tuple(normals_of(f) for f in faces)
-        beside = neighbours(faces)
+        beside = neighbours(faces.untouched)
         box = context.boxes("body")
         looks_up = [i for i, n in enumerate(normals) if n[:, 2].min() > LEVEL]
         upright = {i for i, n in enumerate(normals) if np.abs(n[:, 2]).max() < UPRIGHT}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Mapping
 from functools import cached_property
 from typing import Any
 
@@ -19,54 +19,24 @@ from .heel_walls import outer_walls
 from .lift import read_lift
 from .measured import Measured
 from .neck_frame import NeckFrame
-from .strips import Strip
+from .own_faces import MANY, OwnFaces
 from .surfaces import height_on
-from .window import cropped
+from .window import Reach
 
 NECK = ("heel", "fretboard", "binding_treble", "binding_bass")
 """Parts of the neck that can touch body, cover plate or pickup."""
+NECK_WOOD = (*NECK, "shaft")
 REACH = 3.0
 """How far [mm] beyond the neck's plan faces of other parts are looked at for contact."""
-
-
-class Faces(Sequence[Any]):
-    """A part's faces, copied when they are asked for: all at once, or of a part of many, singly.
-
-    A neck with its frets has hundreds, and few of them come near to anything.
-    """
-
-    def __init__(self, untouched: list[Any]) -> None:
-        self.untouched = untouched
-        """The part's own faces, for what leaves no trace in them."""
-        self._own: dict[int, Any] = {}
-
-    def __len__(self) -> int:
-        return len(self.untouched)
-
-    def __iter__(self) -> Iterator[Any]:
-        return (self[index] for index in range(len(self)))
-
-    def __getitem__(self, index: Any) -> Any:
-        if index not in self._own:
-            self.copy([index] if len(self) > MANY else range(len(self)))
-        return self._own[index]
-
-    def copy(self, wanted: Iterable[int]) -> None:
-        """Copy faces as one shape, so that triangles of neighbours share the points between."""
-        import Part
-
-        new = [i for i in wanted if i not in self._own]
-        if new:
-            copies = Part.Compound([self.untouched[i] for i in new]).copy().Faces
-            self._own.update(zip(new, copies, strict=True))
 
 
 class Context:
     """The parts as placed, in the body frame, with what was worked out about them.
 
-    Every part is copied before the kernel touches it: triangulating or cutting a shape of
-    FreeCAD 0.20 changes it. ``values`` gives only what shapes cannot show: the finish, the
-    set-up of the strings, and the travel of hardware.
+    What is triangulated or cut is copied first: that changes a shape of FreeCAD 0.20. A neck's
+    parts of many faces are bounded as they are, and the kernel would bound a mesh in them instead:
+    they have none, as every build places them anew. ``values`` gives only what shapes cannot show:
+    the finish, the set-up of the strings, and the travel of hardware.
     """
 
     def __init__(
@@ -84,13 +54,13 @@ class Context:
         self.parts = {name: shape for name, shape in parts.items() if shape is not None}
         self.values = values
         self._copies: dict[str, Any] = {}
-        self._faces: dict[str, Faces] = {}
+        self._faces: dict[str, OwnFaces] = {}
         self._facets: dict[tuple[str, int, Bounds | None], Facets] = {}
         self._planes: dict[str, FloatArray] = {}
         self._boxes: dict[str, FloatArray] = {}
         self._near: dict[tuple[Any, ...], Facets] = {}
         self._rises: dict[tuple[str, int], tuple[float, float]] = {}
-        self._strips: dict[tuple[str, int], Strip | None] = {}
+        self._reaches: dict[tuple[str, int], Reach] = {}
 
     def has(self, name: str) -> bool:
         """Whether the part is fitted. Raises NotFound for one that was not told apart."""
@@ -108,11 +78,15 @@ class Context:
             self._copies[name] = self.parts[name].copy()
         return self._copies[name]
 
-    def faces(self, name: str) -> Faces:
+    def faces(self, name: str) -> OwnFaces:
         """The context's own copies of a part's faces, in the kernel's order."""
         if name not in self._faces:
             self._refuse_missing(name)
-            self._faces[name] = Faces(self.parts[name].Faces)
+            whole = self.parts[name].Faces
+            are_copies = name not in NECK_WOOD or len(whole) <= MANY
+            self._faces[name] = OwnFaces(
+                self.shape(name).Faces if are_copies else whole, are_copies=are_copies
+            )
         return self._faces[name]
 
     def boxes(self, name: str) -> FloatArray:
@@ -125,6 +99,7 @@ class Context:
     def facets(self, name: str, faces: Any = None) -> Facets:
         """Triangles of a part, or of those of its faces whose indices are given."""
         wanted = range(len(self.faces(name))) if faces is None else sorted(faces)
+        self.faces(name).copy(wanted)
         return joined([self._face(name, index, None) for index in wanted])
 
     def _face(self, name: str, index: int, window: Bounds | None) -> Facets:
@@ -140,14 +115,14 @@ class Context:
         face = self.faces(name)[index]
         if accuracy(face) == STRAIGHT:
             return [face]
-        return cropped(face, self.strip(name, index), window)
+        return self.reach(name, index).within(window)
 
-    def strip(self, name: str, index: int) -> Strip | None:
-        """A face as a strip, if it is one; told once, however many rectangles it is cut to."""
+    def reach(self, name: str, index: int) -> Reach:
+        """Where a face is; told once, however many rectangles it is cut to."""
         key = (name, index)
-        if key not in self._strips:
-            self._strips[key] = Strip.of(self.faces(name).untouched[index])
-        return self._strips[key]
+        if key not in self._reaches:
+            self._reaches[key] = Reach.of(self.faces(name).untouched[index])
+        return self._reaches[key]
 
     def planes(self, name: str) -> FloatArray:
         """(n, 3) normals of a part's plane faces, free-form ones too; NaN for curved ones."""
@@ -309,8 +284,6 @@ class Context:
         return self.near("plate", self.neck_bounds, sign=1)
 
 
-MANY = 200
-"""Faces of a part of more are copied singly."""
 LOOKS = (0.01, 0.25, 0.5, 0.75, 0.99)
 """Shares of a curved face's parameters at which its normals are looked at."""
 LEANS = 0.1

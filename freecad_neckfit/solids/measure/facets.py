@@ -14,7 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ...job.arrays import FloatArray
-from ..grid import grid_of
+from ..grid import ROUND, grid_of
 from .failures import NotFound
 
 ARCS = ((4.0, 0.02), (8.0, 0.01), (20.0, 0.006), (100.0, 0.003))
@@ -176,8 +176,10 @@ def facets_of(face: Any, index: int, *, fine: float) -> Facets:
 
     Raises NotFound where the kernel gives no triangles.
     """
-    tight = fine == FILLET and type(face.Surface).__name__ != "Plane"
-    points = grid_of(face) if tight else None
+    kind = type(face.Surface).__name__
+    # Of a wide free-form face the kernel needs no more triangles than a grid.
+    suits = kind in ROUND or (kind != "Plane" and fine == FILLET)
+    points = grid_of(face) if suits else None
     if points is None:
         points = _tessellated(face, index, fine)
     across = np.cross(points[:, 1] - points[:, 0], points[:, 2] - points[:, 0])

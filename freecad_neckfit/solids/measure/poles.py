@@ -42,7 +42,7 @@ class Net:
             return None
         # Where a face ends within a span, that span's own poles would reach far past it.
         u0, u1, v0, v1 = face.ParameterRange
-        return cls._of_spline(_segment(surface, (u0, u1), (v0, v1)))
+        return cls._of_spline(piece_of_surface(surface, (u0, u1), (v0, v1)))
 
     @classmethod
     def _of_spline(cls, surface: Any) -> Net:
@@ -54,8 +54,7 @@ class Net:
     @classmethod
     def _of_extruded(cls, face: Any, *, also: Sequence[float] = ()) -> Net:
         surface, ends = face.Surface, np.array(face.ParameterRange[2:])
-        curve, way = surface.BasisCurve.copy(), surface.Direction
-        curve.segment(*held(face.ParameterRange[:2], (curve.FirstParameter, curve.LastParameter)))
+        curve, way = length_of_curve(surface.BasisCurve, face.ParameterRange[:2]), surface.Direction
         if also:
             curve.insertKnots(list(also), [curve.Degree] * len(also))
         row = np.array([(p.x, p.y, p.z) for p in curve.getPoles()])
@@ -107,7 +106,7 @@ class Net:
             return self._of_extruded(face, also=also)
         reach = [tuple(face.ParameterRange[:2]), tuple(face.ParameterRange[2:])]
         reach[axis] = run
-        surface = _segment(face.Surface, *reach)
+        surface = piece_of_surface(face.Surface, *reach)
         insert, degree = (
             (surface.insertUKnots, surface.UDegree), (surface.insertVKnots, surface.VDegree)
         )[axis]  # fmt: skip
@@ -137,14 +136,22 @@ class Net:
         return every.min(axis=0), every.max(axis=0)
 
 
-def held(range_: Sequence[float], whole: Sequence[float]) -> tuple[float, float]:
+def _held(range_: Sequence[float], whole: Sequence[float]) -> tuple[float, float]:
     """As much of a range of parameters as there is: the kernel's reach past it by rounding."""
     return max(range_[0], whole[0]), min(range_[1], whole[1])
 
 
-def _segment(surface: Any, along: Sequence[float], across: Sequence[float]) -> Any:
+def piece_of_surface(surface: Any, along: Sequence[float], across: Sequence[float]) -> Any:
+    """A copy from and to these parameters along U, then along V."""
     part, bounds = surface.copy(), surface.bounds()
-    part.segment(*held(along, bounds[:2]), *held(across, bounds[2:]))
+    part.segment(*_held(along, bounds[:2]), *_held(across, bounds[2:]))
+    return part
+
+
+def length_of_curve(curve: Any, along: Sequence[float]) -> Any:
+    """A copy from and to these parameters."""
+    part = curve.copy()
+    part.segment(*_held(along, (part.FirstParameter, part.LastParameter)))
     return part
 
 

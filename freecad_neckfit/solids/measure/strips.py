@@ -13,7 +13,7 @@ import numpy as np
 
 from ...job.arrays import FloatArray
 from .facets import Bounds
-from .poles import Net, held, is_extruded
+from .poles import Net, is_extruded, length_of_curve, piece_of_surface
 
 ALONG = 9
 """Points at which it is looked where an edge runs over the surface."""
@@ -40,9 +40,8 @@ class Strip:
     sides: tuple[float, float]
 
     @classmethod
-    def of(cls, face: Any) -> Strip | None:
-        """None where the face is none."""
-        net = Net.of(face)
+    def of(cls, face: Any, net: Net | None) -> Strip | None:
+        """None where the face, of which ``net`` tells the poles, is none."""
         if net is None or len(face.Edges) != 4 or len(face.Wires) != 1:
             return None
         curves = [face.curveOnSurface(edge) for edge in face.Edges]
@@ -84,15 +83,10 @@ class Strip:
 
         whole = self.face.Surface
         if is_extruded(whole):
-            curve = whole.BasisCurve.copy()
-            curve.segment(*held((near, far), (curve.FirstParameter, curve.LastParameter)))
+            curve = length_of_curve(whole.BasisCurve, (near, far))
             return Part.SurfaceOfExtrusion(curve, whole.Direction)
-        part = whole.copy()
-        along, across = self.axis, 1 - self.axis
-        ends = np.reshape(part.bounds(), (2, 2)).tolist()
-        kept = {along: held((near, far), ends[along]), across: held(self.sides, ends[across])}
-        part.segment(*kept[0], *kept[1])
-        return part
+        reach = ((near, far), self.sides)
+        return piece_of_surface(whole, reach[self.axis], reach[1 - self.axis])
 
     def _length(self, first: float, last: float) -> Any:
         """The face from ``first`` to ``last``; up to its own end where that is near."""

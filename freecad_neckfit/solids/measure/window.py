@@ -6,6 +6,7 @@ poles tell what is needed of it without a cut: each span lies within the hull of
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import Any
 
 from .facets import Bounds
@@ -16,24 +17,37 @@ BEYOND = 1.0
 """What is left away lies at least so far [mm] beyond the rectangle."""
 
 
-def cropped(face: Any, strip: Strip | None, bounds: Bounds) -> list[Any]:
-    """Pieces of the face that hold all of it within the rectangle ``bounds`` of the plan [mm].
+@dataclass(frozen=True)
+class Reach:
+    """Where a face is, told by the poles of its surface, if it has any, and as a strip."""
 
-    ``strip``: the face as one, where it is one. Its pieces may reach a span past the rectangle.
-    """
-    wider = (bounds[0] - BEYOND, bounds[1] + BEYOND, bounds[2] - BEYOND, bounds[3] + BEYOND)
-    if strip is not None:
-        return strip.within(wider)
-    return _cut(face, wider) if _may_be_near(face, wider) else []
+    face: Any
+    net: Net | None
+    strip: Strip | None
 
+    @classmethod
+    def of(cls, face: Any) -> Reach:
+        """What the face is, told once for all rectangles."""
+        net = Net.of(face)
+        return cls(face, net, Strip.of(face, net))
 
-def _may_be_near(face: Any, bounds: Bounds) -> bool:
-    """Whether some of the face can lie within the rectangle: its bounds hold far more of a bow."""
-    net = Net.of(face)
-    if net is None:
-        return True
-    reach = face.ParameterRange[2 * net.longer : 2 * net.longer + 2]
-    return bool(net.near(face, net.longer, reach, bounds))
+    def within(self, bounds: Bounds) -> list[Any]:
+        """Pieces of the face that hold all of it within the rectangle ``bounds`` of the plan [mm].
+
+        Those of a strip may reach a span past the rectangle.
+        """
+        wider = (bounds[0] - BEYOND, bounds[1] + BEYOND, bounds[2] - BEYOND, bounds[3] + BEYOND)
+        if self.strip is not None:
+            return self.strip.within(wider)
+        return _cut(self.face, wider) if self._may_be_near(wider) else []
+
+    def _may_be_near(self, bounds: Bounds) -> bool:
+        """Whether some of the face can lie there: its bounds hold far more than a bow."""
+        if self.net is None:
+            return True
+        axis = self.net.longer
+        reach = self.face.ParameterRange[2 * axis : 2 * axis + 2]
+        return bool(self.net.near(self.face, axis, reach, bounds))
 
 
 def _cut(face: Any, bounds: Bounds) -> list[Any]:

@@ -13,7 +13,6 @@ from .context import Context
 from .facets import Bounds
 from .measured import Measured
 from .sides import treble_sign
-from .window import cropped
 
 Point = tuple[float, float, float]
 REACH = 10.0
@@ -90,7 +89,7 @@ def _distance(context: Context, i: int, j: int) -> tuple[float, tuple[Point, Poi
     one, other = faces[i], faces[j]
     reach = _apart(box[i], box[j]) + REACH
     while context.is_cut("body", j, window := _round(box[i], reach)):
-        pieces = cropped(other, context.strip("body", j), window)
+        pieces = context.reach("body", j).within(window)
         found = [distance_between(one, piece) for piece in pieces]
         least = min(found, default=None)
         if least is not None and least[0] <= reach:

@@ -240,8 +240,12 @@ def _tell_frets(
                residual=off)  # fmt: skip
     if frets[0].height > 0:
         heights = [height(f.start, f.end) for f in (frets[0], frets[len(frets) // 2], frets[-1])]
-        found.tell("neck.fret_height", float(np.median(heights)), "crowns over the top",
-                   residual=float(np.ptp(heights)) / 2)  # fmt: skip
+        if np.isfinite(heights).all():
+            found.tell("neck.fret_height", float(np.median(heights)), "crowns over the top",
+                       residual=float(np.ptp(heights)) / 2)  # fmt: skip
+        else:
+            found.ask("neck.fret_height", "no crown stands on the centreline; state "
+                      "neck.fret_height.")  # fmt: skip
         widths = [f.width for f in frets]
         found.tell("neck.fret_width", float(np.median(widths)), "the crowns' feet",
                    residual=float(np.ptp(widths)) / 2)  # fmt: skip

@@ -111,7 +111,7 @@ def _heights(
 ) -> Heights:
     """How high crowns stand at y = 0: of true surfaces exactly, of a mesh by its facets."""
     index = np.array(up, dtype=np.int64)
-    index = index[(p.low[index, 1] < 0) & (p.high[index, 1] > 0)]
+    index = index[(p.low[index, 1] <= 0) & (p.high[index, 1] >= 0)]
 
     def highest(cut: FloatArray, start: float, end: float) -> float:
         inside = (cut[:, :, 0] > start - 0.01) & (cut[:, :, 0] < end + 0.01)
@@ -131,7 +131,9 @@ def _heights(
             over = np.array([
                 highest(slice_at(triangles([int(i)]), y=0.0), start, end) for i in crown
             ])  # fmt: skip
-            crown = crown[over > over.max() - chord]
+            crown = crown[over >= over.max(initial=-np.inf) - chord]
+        if not len(crown):
+            return -np.inf
         level = float(frame.rows[1] @ frame.origin)
         cut = from_part.section_of([faces[i] for i in crown], frame.rows[1], level)
         return highest((cut - frame.origin) @ frame.rows.T, start, end)

@@ -7,7 +7,6 @@ longer for each of the many small round faces of a neck's frets.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
 
@@ -15,6 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ..job.arrays import FloatArray
+from .ways import Way
 
 SAG = 0.001
 """Most [mm] by which the triangles may leave the surface, unless told."""
@@ -40,8 +40,6 @@ ROUGH, ROUGH_FILLS = 0.02, 0.012
 """The same of a grid that may leave the surface by so much [mm] or more."""
 ROUND = ("Cylinder", "Cone", "Toroid")
 """Kinds of surfaces of which a rectangle of parameters is laid out without a look at its bends."""
-LINES = ("Line2d", "Line2dSegment")
-"""Kinds of lines over a surface's parameters."""
 TURN = 0.5
 """Most [radians] that a round surface may turn from one step to the next."""
 
@@ -73,45 +71,20 @@ def grid_of(face: Any, *, sag: float = SAG) -> FloatArray | None:
     return np.asarray(triangles) if _fills(face, triangles, sag) else None
 
 
-@dataclass(frozen=True)
-class _Way:
-    """An edge as a curve over the surface's parameters, from one of its own to another."""
-
-    curve: Any
-    first: float
-    last: float
-
-    def at(self, shares: FloatArray) -> FloatArray:
-        """(k, 2) parameters of the surface at shares (k,) of the way."""
-        spots = [self.curve.value(t) for t in (self.first + (self.last - self.first) * shares)]
-        return np.array([(spot.x, spot.y) for spot in spots])
-
-    def turned(self) -> _Way:
-        return _Way(self.curve, self.last, self.first)
-
-    def ends(self) -> FloatArray:
-        return self.at(ENDS)
-
-
-ENDS = np.array([0.0, 1.0])
-
-
-def _border(face: Any) -> list[_Way] | None:
+def _border(face: Any) -> list[Way] | None:
     """The four edges, each from the last one's end.
 
     None where there are not four, or one has shrunk to a point.
     """
     edges = face.Edges
-    if len(edges) != 4 or len(face.Wires) != 1 or any(e.Degenerated for e in edges):
+    if len(edges) != 4 or len(face.Wires) != 1:
         return None
-    found = [face.curveOnSurface(edge) for edge in edges]
-    if any(curve is None for curve in found):
-        return None
+    ways = [way for edge in edges if (way := Way.of(face, edge)) is not None]
     u0, u1, v0, v1 = face.ParameterRange
-    return _in_order([_Way(*f[:3]) for f in found], SAME * np.array([u1 - u0, v1 - v0]))
+    return _in_order(ways, SAME * np.array([u1 - u0, v1 - v0])) if len(ways) == 4 else None
 
 
-def _in_order(ways: list[_Way], near: FloatArray) -> list[_Way] | None:
+def _in_order(ways: list[Way], near: FloatArray) -> list[Way] | None:
     """The ways round the face, each turned so that it begins where the one before it ends."""
     found, rest = [ways[0]], ways[1:]
     start, at = ways[0].ends()
@@ -170,21 +143,19 @@ def _is_rectangle(face: Any) -> bool:
     kinds = [type(edge.Curve).__name__ for edge in edges]
     if kinds.count("Line") == 2:  # on a cylinder or cone these run along, and circles around
         return kinds.count("Circle") == 2
-    return type(face.Surface).__name__ == "Toroid" and sorted(
-        _way(face, edge) for edge in edges
-    ) == ["U", "U", "V", "V"]
+    if type(face.Surface).__name__ != "Toroid":
+        return False
+    ways = [Way.of(face, edge) for edge in edges]
+    return sorted(_axis(way) for way in ways if way is not None) == [0, 0, 1, 1]
 
 
-def _way(face: Any, edge: Any) -> str:
-    """U or V where an edge runs straight along it over the surface's parameters."""
-    found = face.curveOnSurface(edge)
-    if found is None or type(found[0]).__name__ not in LINES:
-        return ""
-    start, end = found[0].value(found[1]), found[0].value(found[2])
-    along_u, along_v = abs(end.x - start.x), abs(end.y - start.y)
-    if min(along_u, along_v) > SAME * max(along_u, along_v):
-        return ""
-    return "U" if along_u > along_v else "V"
+def _axis(way: Way) -> int:
+    """0 or 1 where a way runs straight along U or V, else -1."""
+    start, end = way.ends()
+    across = np.abs(end - start)
+    if not way.is_line or across.min() > SAME * across.max():
+        return -1
+    return int(np.argmax(across))
 
 
 def _round_steps(
@@ -205,7 +176,7 @@ def _around(angle: float, radius: float, sag: float) -> int:
     return max(1, math.ceil(angle / min(most, TURN) - SAME))
 
 
-def _net(face: Any, border: list[_Way], first: int, second: int) -> FloatArray:
+def _net(face: Any, border: list[Way], first: int, second: int) -> FloatArray:
     """(first + 1, second + 1, 3) points of the surface, evenly between the edges."""
     surface = face.Surface
     spots = _between(border, np.linspace(0, 1, first + 1), np.linspace(0, 1, second + 1))
@@ -213,7 +184,7 @@ def _net(face: Any, border: list[_Way], first: int, second: int) -> FloatArray:
     return np.array([(p.x, p.y, p.z) for p in points]).reshape(first + 1, second + 1, 3)
 
 
-def _between(border: list[_Way], s: FloatArray, t: FloatArray) -> FloatArray:
+def _between(border: list[Way], s: FloatArray, t: FloatArray) -> FloatArray:
     """(len(s), len(t), 2) parameters: the edges' own at the border, blended within it."""
     near, right = border[0].at(s)[:, None], border[1].at(t)[None]
     far, left = border[2].at(1 - s)[:, None], border[3].at(1 - t)[None]
@@ -259,7 +230,7 @@ def _finer(steps: tuple[int, int], times: float) -> tuple[int, int]:
     return (first, second) if max(steps) > 1 else (LEAST, LEAST)
 
 
-def _off(face: Any, border: list[_Way], net: FloatArray) -> float:
+def _off(face: Any, border: list[Way], net: FloatArray) -> float:
     """How far [mm] the cells' middles leave the surface at most, square to the cells."""
     surface = face.Surface
     near = [np.arange(0, n - 1, max(1, n // LOOKED_AT)) for n in net.shape[:2]]
@@ -281,7 +252,7 @@ def _fills(face: Any, triangles: FloatArray, sag: float) -> bool:
     return bool(abs(area - face.Area) <= share * face.Area)
 
 
-def _looks_out(face: Any, border: list[_Way], net: FloatArray) -> bool:
+def _looks_out(face: Any, border: list[Way], net: FloatArray) -> bool:
     """Whether normals from the first way of the net to the second point out of the material."""
     i, j = ((n - 1) // 2 for n in net.shape[:2])
     s, t = ((k + 0.5) / (n - 1) for k, n in zip((i, j), net.shape, strict=False))

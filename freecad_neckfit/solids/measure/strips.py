@@ -12,16 +12,14 @@ from typing import Any
 import numpy as np
 
 from ...job.arrays import FloatArray
+from ..ways import Way
 from .facets import Bounds
 from .poles import Net, is_extruded, length_of_curve, piece_of_surface
 
-ALONG = 9
-"""Points at which it is looked where an edge runs over the surface."""
+ALONG = np.linspace(0, 1, 9)
+"""Shares of an edge at which it is looked where it runs over the surface."""
 SAME = 1e-9
 """Share of the parameters' range within which an edge follows one of the surface's lines."""
-
-End = tuple[Any, float, float]
-"""An edge as a curve over the surface's parameters, and its own parameter from and to."""
 
 
 @dataclass(frozen=True)
@@ -35,7 +33,7 @@ class Strip:
     face: Any
     net: Net
     axis: int
-    ends: tuple[End, End]
+    ends: tuple[Way, Way]
     reach: FloatArray
     sides: tuple[float, float]
 
@@ -44,16 +42,14 @@ class Strip:
         """None where the face, of which ``net`` tells the poles, is none."""
         if net is None or len(face.Edges) != 4 or len(face.Wires) != 1:
             return None
-        curves = [face.curveOnSurface(edge) for edge in face.Edges]
-        if any(curve is None for curve in curves):
-            return None
+        ways = [way for edge in face.Edges if (way := Way.of(face, edge)) is not None]
         range_ = np.array(face.ParameterRange).reshape(2, 2)
-        return cls._between(face, net, range_, [(c[0], c[1], c[2]) for c in curves])
+        return cls._between(face, net, range_, ways) if len(ways) == 4 else None
 
     @classmethod
-    def _between(cls, face: Any, net: Net, range_: FloatArray, curves: list[End]) -> Strip | None:
+    def _between(cls, face: Any, net: Net, range_: FloatArray, ways: list[Way]) -> Strip | None:
         axis = net.longer
-        across = [_places(curve)[:, 1 - axis] for curve in curves]
+        across = [way.at(ALONG)[:, 1 - axis] for way in ways]
         near = SAME * float(np.ptp(range_[1 - axis]))
         low, high = (
             [k for k in range(4) if np.all(np.abs(across[k] - side) <= near)]
@@ -61,8 +57,8 @@ class Strip:
         )
         if len(low) != 1 or len(high) != 1:
             return None
-        ends = [curves[k] for k in range(4) if k not in low + high]
-        reach = [(float(p.min()), float(p.max())) for p in (_places(e)[:, axis] for e in ends)]
+        ends = [ways[k] for k in range(4) if k not in low + high]
+        reach = [(float(p.min()), float(p.max())) for p in (e.at(ALONG)[:, axis] for e in ends)]
         if reach[0] > reach[1]:
             ends, reach = ends[::-1], reach[::-1]
         sides = (float(range_[1 - axis, 0]), float(range_[1 - axis, 1]))
@@ -98,17 +94,18 @@ class Strip:
         near = min(first, self.reach[0, 0]) if lower is self.ends[0] else first
         far = max(last, self.reach[1, 1]) if upper is self.ends[1] else last
         surface = self._surface(near, far)
-        edges = [curve.toShape(surface, a, b) for curve, a, b in (lower, rims[1], upper, rims[0])]
+        around = (lower, rims[1], upper, rims[0])
+        edges = [way.curve.toShape(surface, way.first, way.last) for way in around]
         found = Part.Face(surface, Part.Wire(edges))
         if self.face.Orientation == "Reversed":
             found.reverse()
         return found
 
-    def _across(self, along: float) -> End:
+    def _across(self, along: float) -> Way:
         return _line(*(self._spot(along, side) for side in self.sides))
 
-    def _side(self, k: int, lower: End, upper: End) -> End:
-        ways = [_places(end)[[0, -1]] for end in (lower, upper)]
+    def _side(self, k: int, lower: Way, upper: Way) -> Way:
+        ways = [end.ends() for end in (lower, upper)]
         nearest = [int(np.argmin(np.abs(w[:, 1 - self.axis] - self.sides[k]))) for w in ways]
         return _line(*(tuple(w[n]) for w, n in zip(ways, nearest, strict=True)))
 
@@ -116,17 +113,10 @@ class Strip:
         return (along, across) if self.axis == 0 else (across, along)
 
 
-def _line(start: tuple[float, ...], end: tuple[float, ...]) -> End:
+def _line(start: tuple[float, ...], end: tuple[float, ...]) -> Way:
     import Part
     from FreeCAD import Base
 
     ends = (Base.Vector2d(*map(float, spot)) for spot in (start, end))
     line = Part.Geom2d.Line2dSegment(*ends)
-    return line, line.FirstParameter, line.LastParameter
-
-
-def _places(end: End) -> FloatArray:
-    """(ALONG, 2) parameters of the surface along an edge."""
-    curve, first, last = end
-    spots = [curve.value(float(t)) for t in np.linspace(first, last, ALONG)]
-    return np.array([(spot.x, spot.y) for spot in spots])
+    return Way(line, line.FirstParameter, line.LastParameter)

@@ -62,17 +62,16 @@ def _triangulated(faces: Sequence[Any]) -> list[FloatArray]:
     """(n, 3, 3) triangles of each face."""
     import Part
 
-    found = [None if _is_plane(face) else grid_of(face, sag=CHORD) for face in faces]
+    found = [grid_over(face, CHORD) for face in faces]
     left = [face for face, triangles in zip(faces, found, strict=True) if triangles is None]
     # Triangulating leaves its traces in a shape; of one shape, neighbours share the points between.
     copies = iter(Part.Compound(left).copy().Faces)
     return [triangles_of(next(copies), CHORD) if f is None else f for f in found]
 
 
-def finely(face: Any, chord: float) -> FloatArray:
-    """(n, 3, 3) triangles of one face that stray no farther than ``chord`` [mm] from it."""
-    found = None if _is_plane(face) else grid_of(face, sag=chord)
-    return triangles_of(face.copy(), chord) if found is None else found
+def grid_over(face: Any, chord: float) -> FloatArray | None:
+    """(n, 3, 3) triangles of one face within ``chord`` [mm] of it; None where no grid suits it."""
+    return None if _is_plane(face) else grid_of(face, sag=chord)
 
 
 def _is_plane(face: Any) -> bool:

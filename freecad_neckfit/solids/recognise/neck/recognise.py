@@ -118,20 +118,25 @@ def _heights(
         over = cut[:, :, 2] - board.top.z(cut[:, :, 0], cut[:, :, 1])
         return float(over[inside].max(initial=-np.inf))
 
-    def finer(patch: Sequence[int]) -> FloatArray:
-        triangles = from_part.finely(faces[patch[0]], NEARLY)
-        return (triangles - frame.origin) @ frame.rows.T
+    def over(triangles: FloatArray, start: float, end: float) -> float:
+        return highest(slice_at(triangles, y=0.0), start, end)
+
+    def finely(patch: int, start: float, end: float) -> float:
+        """Infinite where only a cut can tell: the kernel's own fine triangles cost far more."""
+        triangles = from_part.grid_over(faces[patch], NEARLY)
+        if triangles is None:
+            return np.inf
+        return over((triangles - frame.origin) @ frame.rows.T, start, end)
 
     def height(start: float, end: float) -> float:
         crown = index[(p.low[index, 0] < end) & (p.high[index, 0] > start)]
         if not faces:
-            return highest(slice_at(p.triangles_of(crown), y=0.0), start, end)
+            return over(p.triangles_of(crown), start, end)
         # What may be highest is cut exactly: a surface rises a chord above its facets at most.
-        for chord, triangles in ((from_part.CHORD, p.triangles_of), (NEARLY, finer)):
-            over = np.array([
-                highest(slice_at(triangles([int(i)]), y=0.0), start, end) for i in crown
-            ])  # fmt: skip
-            crown = crown[over >= over.max(initial=-np.inf) - chord]
+        tops = np.array([over(p.triangles_of([int(i)]), start, end) for i in crown])
+        crown = crown[tops >= tops.max(initial=-np.inf) - from_part.CHORD]
+        tops = np.array([finely(int(i), start, end) for i in crown])
+        crown = crown[tops >= tops[tops < np.inf].max(initial=-np.inf) - NEARLY]
         if not len(crown):
             return -np.inf
         level = float(frame.rows[1] @ frame.origin)

@@ -15,6 +15,10 @@ from .patches import Patches
 
 CHORD = 0.1
 """How far triangles may stray from the surface [mm]; their corners do not."""
+ROUGH_CHORD = 0.5
+"""The same of free-form surfaces that no grid suits: a shaft's takes most of the time otherwise."""
+FREE = ("BSplineSurface", "BezierSurface", "SurfaceOfExtrusion", "SurfaceOfRevolution",
+        "OffsetSurface")  # fmt: skip
 PIECES = 64
 """Straight pieces that an edge of a section is cut into: a crown's height is right to 0.3 µm."""
 SMOOTH = np.cos(np.radians(4.0))
@@ -66,7 +70,15 @@ def _triangulated(faces: Sequence[Any]) -> list[FloatArray]:
     left = [face for face, triangles in zip(faces, found, strict=True) if triangles is None]
     # Triangulating leaves its traces in a shape; of one shape, neighbours share the points between.
     copies = iter(Part.Compound(left).copy().Faces)
-    return [triangles_of(next(copies), CHORD) if f is None else f for f in found]
+    return [
+        triangles_of(next(copies), chord_of(face)) if triangles is None else triangles
+        for face, triangles in zip(faces, found, strict=True)
+    ]
+
+
+def chord_of(face: Any) -> float:
+    """How far [mm] a face's triangles may stray from it."""
+    return ROUGH_CHORD if type(face.Surface).__name__ in FREE else CHORD
 
 
 def grid_over(face: Any, chord: float) -> FloatArray | None:

@@ -134,7 +134,8 @@ def _heights(
             return over(p.triangles_of(crown), start, end)
         # What may be highest is cut exactly: a surface rises a chord above its facets at most.
         tops = np.array([over(p.triangles_of([int(i)]), start, end) for i in crown])
-        crown = crown[tops >= tops.max(initial=-np.inf) - from_part.CHORD]
+        chords = np.array([from_part.chord_of(faces[i]) for i in crown])
+        crown = crown[tops >= tops.max(initial=-np.inf) - chords]
         tops = np.array([finely(int(i), start, end) for i in crown])
         crown = crown[tops >= tops[tops < np.inf].max(initial=-np.inf) - NEARLY]
         if not len(crown):

@@ -27,8 +27,12 @@ TRIES = 3
 """So many times a grid is made finer where its middles tell that it leaves the surface too far."""
 LOOKED_AT = 32
 """Of about so many of its cells each way it is asked how far their middles leave the surface."""
-LEAST, MOST = 12, 1000
-"""Steps each way that is bent: fewer leave the area in doubt, more are not worth the while."""
+LEAST = 12
+"""Fewest steps each way that is bent: fewer leave the area in doubt."""
+MOST = 60_000
+"""Most cells: more are not worth the while."""
+KEPT = 400
+"""Grids of no more cells are alike for many faces: how their corners belong together is kept."""
 STRAIGHT = 1e-6
 """A free-form surface that bends by less than this [mm] one way is straight that way."""
 SAME = 1e-6
@@ -58,7 +62,7 @@ def grid_of(face: Any, *, sag: float = SAG) -> FloatArray | None:
         return None
     steps = _steps(_net(face, border, *_first(face)), sag)
     for _ in range(TRIES):
-        if max(steps) > MOST:
+        if steps[0] * steps[1] > MOST:
             return None
         net = _net(face, border, *steps)
         off = _off(face, border, net)
@@ -115,7 +119,7 @@ def _round_grid(face: Any, sag: float) -> FloatArray | None:
     u0, u1, v0, v1 = face.ParameterRange
     surface = face.Surface
     around, along = _round_steps(surface, (u0, u1, v0, v1), sag)
-    if max(around, along) > MOST:
+    if around * along > MOST:
         return None
     us = [u0 + (u1 - u0) * k / around for k in range(around + 1)]
     vs = [v0 + (v1 - v0) * k / along for k in range(along + 1)]
@@ -126,13 +130,20 @@ def _round_grid(face: Any, sag: float) -> FloatArray | None:
     return np.asarray(corners[_triples(around, along, across.dot(middle) > 0)])
 
 
-@lru_cache(maxsize=256)
 def _triples(first: int, second: int, is_outward: bool) -> NDArray[np.int64]:
     """(n, 3) corners of triangles among those of a grid, row by row."""
+    tell = _kept if first * second <= KEPT else _told
+    return tell(first, second, is_outward)
+
+
+def _told(first: int, second: int, is_outward: bool) -> NDArray[np.int64]:
     index = np.arange((first + 1) * (second + 1)).reshape(first + 1, second + 1)
     a, b, c, d = index[:-1, :-1], index[1:, :-1], index[1:, 1:], index[:-1, 1:]
     found = np.stack([np.stack([a, b, c], axis=2), np.stack([a, c, d], axis=2)]).reshape(-1, 3)
     return np.asarray(found if is_outward else found[:, ::-1])
+
+
+_kept = lru_cache(maxsize=256)(_told)
 
 
 def _is_rectangle(face: Any) -> bool:

@@ -14,7 +14,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ...job.arrays import FloatArray
-from ..grid import ROUND, grid_of
+from ..grid import grid_of
+from ..round_grid import ROUND
 from .failures import NotFound
 
 ARCS = ((4.0, 0.02), (8.0, 0.01), (20.0, 0.006), (100.0, 0.003))

@@ -7353,6 +7353,10 @@ Erlaubt: -60,00 mm bis 60,00 mm, -2,362 in bis 2,362 in.</translation>
    <translation>kein Schlagbrett liegt unter dem Überstand</translation>
   </message>
   <message>
+   <source>no crown stands on the centreline; state neck.fret_height.</source>
+   <translation>Auf der Mittellinie steht keine Bundkrone; neck.fret_height angeben.</translation>
+  </message>
+  <message>
    <source>no cutaway runs beside the pocket</source>
    <translation>neben der Tasche liegt kein Cutaway</translation>
   </message>

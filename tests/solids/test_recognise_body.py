@@ -1,6 +1,8 @@
 """Bodies built with known values, read back: back, heel contour, walls, top and outline."""
 
 import math
+import sys
+from pathlib import Path
 
 import numpy as np
 import pytest
@@ -10,10 +12,15 @@ pytest.importorskip("FreeCAD")
 import Part
 from FreeCAD import Vector
 
+sys.path.insert(0, str(Path(__file__).parents[1] / "benchmarks"))
+
+from drawn import drawn_body
+
 from freecad_neckfit.job.outline import Outline, outline_of
 from freecad_neckfit.job.resolve import complete
 from freecad_neckfit.job.top import top_height
 from freecad_neckfit.solids.build import build
+from freecad_neckfit.solids.measure.facets import facets_of
 from freecad_neckfit.solids.recognise.body import read_back, read_walls
 from freecad_neckfit.solids.recognise.outline import front_at, outline_at
 from freecad_neckfit.solids.recognise.pocket_faces import Body
@@ -63,6 +70,23 @@ def test_walls_beside_the_pocket_are_read(left_handed):
     assert found.values["body.block_bass"] == pytest.approx(44.0, abs=1e-6)
     # The wall leaves its straight course near the bottom of the cutaway.
     assert 10.0 < found.values["body.cutaway_treble"] < 45.0
+
+
+def test_of_a_drawn_body_only_what_is_near_is_triangulated(monkeypatch):
+    v = complete({"body.edge_round": 3.0})
+    body, asked = Body(drawn_body(v)), []
+
+    def counted(*args, **kw):
+        asked.append(facets_of(*args, **kw))
+        return asked[-1]
+
+    monkeypatch.setattr("freecad_neckfit.solids.recognise.body.facets_of", counted)
+    back = read_back(body, mouth=-float(v["pocket.length"]))
+    assert back.values["body.thickness"] == pytest.approx(float(v["body.thickness"]), abs=1e-6)
+    walls = read_walls(body, pocket_of({}), left_handed=False)
+    assert set(walls.values) >= {"body.block_treble", "body.block_bass"}
+    # All of its edges make more than half a million by the kernel.
+    assert 0 < sum(len(facets) for facets in asked) < 50_000
 
 
 def test_a_body_without_cutaways_says_so():

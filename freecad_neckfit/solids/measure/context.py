@@ -21,7 +21,7 @@ from .measured import Measured
 from .neck_frame import NeckFrame
 from .own_faces import MANY, OwnFaces
 from .surfaces import height_on
-from .window import Reach
+from .window import Reach, is_free
 
 NECK = ("heel", "fretboard", "binding_treble", "binding_bass")
 """Parts of the neck that can touch body, cover plate or pickup."""
@@ -209,7 +209,7 @@ class Context:
         if type(face.Surface).__name__ != "Plane" or len(face.Edges) > SIMPLE:
             return True
         # A drawn outline is a curve of its own: along all of it triangles are dear.
-        return any(type(edge.Curve).__name__ in FREE_CURVES for edge in face.Edges)
+        return is_free(face)
 
     @cached_property
     def frame(self) -> NeckFrame:
@@ -288,8 +288,6 @@ LOOKS = (0.01, 0.25, 0.5, 0.75, 0.99)
 """Shares of a curved face's parameters at which its normals are looked at."""
 LEANS = 0.1
 """Z of a normal that is still near to level."""
-FREE_CURVES = ("BSplineCurve", "BezierCurve")
-"""Kinds of edges whose triangles cost by their length."""
 SIMPLE = 30
 """A plane face of no more edges is triangulated once as a whole: cutting it costs as much."""
 WIDE = 30.0

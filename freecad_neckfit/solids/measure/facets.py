@@ -15,7 +15,6 @@ from numpy.typing import NDArray
 
 from ...job.arrays import FloatArray
 from ..grid import grid_of
-from ..round_grid import ROUND
 from .failures import NotFound
 
 ARCS = ((4.0, 0.02), (8.0, 0.01), (20.0, 0.006), (100.0, 0.003))
@@ -173,14 +172,12 @@ def _for_radius(radius: float) -> float:
 
 
 def facets_of(face: Any, index: int, *, fine: float) -> Facets:
-    """Triangulate one face, asking for ``fine`` [mm]; normals point out of the material.
+    """Triangulate one face; normals point out of the material.
 
-    Raises NotFound where the kernel gives no triangles.
+    As a grid where one suits, which leaves the face by 0.001 mm at most, else by the kernel, which is
+    asked for ``fine`` [mm]. Raises NotFound where the kernel gives no triangles.
     """
-    kind = type(face.Surface).__name__
-    # Of a wide free-form face the kernel needs no more triangles than a grid.
-    suits = kind in ROUND or (kind != "Plane" and fine == FILLET)
-    points = grid_of(face) if suits else None
+    points = None if type(face.Surface).__name__ == "Plane" else grid_of(face)
     if points is None:
         points = _tessellated(face, index, fine)
     across = np.cross(points[:, 1] - points[:, 0], points[:, 2] - points[:, 0])

@@ -9,10 +9,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
+from .bounds import FREE
 from .facets import Bounds
 from .poles import Net
 from .strips import Strip
 
+FREE_CURVES = ("BSplineCurve", "BezierCurve")
+"""Kinds of edges whose triangles cost by their length."""
 BEYOND = 1.0
 """What is left away lies at least so far [mm] beyond the rectangle."""
 
@@ -48,6 +51,13 @@ class Reach:
         axis = self.net.longer
         reach = self.face.ParameterRange[2 * axis : 2 * axis + 2]
         return bool(self.net.near(self.face, axis, reach, bounds))
+
+
+def is_free(face: Any) -> bool:
+    """Whether the face or an edge of it is free-form: along all of it triangles are dear."""
+    return type(face.Surface).__name__ in FREE or any(
+        type(edge.Curve).__name__ in FREE_CURVES for edge in face.Edges
+    )
 
 
 def _cut(face: Any, bounds: Bounds) -> list[Any]:

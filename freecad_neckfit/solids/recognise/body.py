@@ -10,8 +10,9 @@ import numpy as np
 from ...job.arrays import FloatArray
 from ...job.parameters import ALL
 from ..measure.columns import next_above
-from ..measure.facets import FREE_FORM, Facets, accuracy, facets_of, joined
+from ..measure.facets import Bounds, Facets, accuracy, facets_of, joined
 from ..measure.sections import section
+from ..measure.window import Reach, is_free
 from .pocket_faces import Body
 from .reading import NotRead, Shown
 
@@ -65,9 +66,7 @@ def _contour(x: FloatArray, z: FloatArray, base: float, mouth: float) -> Shown:
 def _down(body: Body, mouth: float) -> Facets:
     faces = [i for i, n in enumerate(body.normals) if n[:, 2].min() < -0.3]
     side = max(ASIDE) + 1.0
-    low, high = body.box[:, :3].min(axis=0), body.box[:, 3:].max(axis=0)
-    window = _window((mouth, BEHIND), (-side, side), (low[2], high[2]))
-    return _near(body, faces, window).facing(axis=2, sign=-1, least=0.1)
+    return _near(body, faces, (mouth, BEHIND, -side, side)).facing(axis=2, sign=-1, least=0.1)
 
 
 def _lowest(down: Facets, x: FloatArray) -> FloatArray:
@@ -103,26 +102,16 @@ def _crossing(body: Body, z: float, length: float) -> Facets:
     box = body.box
     there = (box[:, 2] <= z) & (box[:, 5] >= z)
     most = (ALL["body.block_treble"].high or 0.0) + 2 * BESIDE
-    window = _window((-length, 0.0), (-most, most), (z, z))
-    return _near(body, [i for i in sorted(body.upright) if there[i]], window)
+    beside = (-length, 0.0, -most, most)
+    return _near(body, [i for i in sorted(body.upright) if there[i]], beside)
 
 
-def _window(*spans: tuple[float, float]) -> Any:
-    """A box over three spans [mm], a little larger all round."""
-    import Part
-    from FreeCAD import Vector
-
-    low, high = (np.array([s[end] for s in spans]) + 0.5 * (2 * end - 1) for end in (0, 1))
-    return Part.makeBox(*map(float, high - low), Vector(*map(float, low)))
-
-
-def _near(body: Body, faces: list[int], window: Any) -> Facets:
-    """Triangles of the faces; of free-form ones, which have millions, only those in the window."""
+def _near(body: Body, faces: list[int], bounds: Bounds) -> Facets:
+    """Triangles of the faces; of free-form ones, which have millions, those about a rectangle."""
     found = []
     for i in faces:
         face = body.faces[i]
-        whole = accuracy(face) > FREE_FORM
-        pieces = [face] if whole else face.common(window).Faces
+        pieces = Reach.of(face).within(bounds) if is_free(face) else [face]
         found += [facets_of(piece, i, fine=accuracy(piece)) for piece in pieces]
     return joined(found)
 

@@ -174,8 +174,8 @@ def _for_radius(radius: float) -> float:
 def facets_of(face: Any, index: int, *, fine: float) -> Facets:
     """Triangulate one face; normals point out of the material.
 
-    As a grid where one suits, which leaves the face by 0.001 mm at most, else by the kernel, which is
-    asked for ``fine`` [mm]. Raises NotFound where the kernel gives no triangles.
+    As a grid where one suits, which leaves the face by 0.001 mm at most, else by the kernel, asked
+    for ``fine`` [mm]. Raises NotFound where the kernel gives no triangles.
     """
     points = None if type(face.Surface).__name__ == "Plane" else grid_of(face)
     if points is None:

@@ -14,7 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ...job.arrays import FloatArray
-from ..grid import grid_of
+from ..grid import SAG, grid_of
 from .failures import NotFound
 
 ARCS = ((4.0, 0.02), (8.0, 0.01), (20.0, 0.006), (100.0, 0.003))
@@ -37,6 +37,9 @@ LEVEL = 0.5
 """Z of a level arc's axis is more than this."""
 STRAIGHT = 0.1
 """Accuracy to ask for where nothing is curved, or its edges do not matter."""
+STRAIGHT_ONE_WAY = 0.0003
+"""Most [mm] by which a grid may leave a cylinder or cone, which takes few triangles: along those of
+their corners heel and pocket touch."""
 SLIVERS = (1, 2, 4, 16, 64)
 """How many times finer to ask again where a face is a sliver for which nothing came."""
 NOTHING = 1e-6
@@ -174,10 +177,13 @@ def _for_radius(radius: float) -> float:
 def facets_of(face: Any, index: int, *, fine: float) -> Facets:
     """Triangulate one face; normals point out of the material.
 
-    As a grid where one suits, which leaves the face by 0.001 mm at most, else by the kernel, asked
-    for ``fine`` [mm]. Raises NotFound where the kernel gives no triangles.
+    As a grid where one suits, which leaves the face by 0.001 mm at most, one that is straight one
+    way by 0.0003 mm; else by the kernel, asked for ``fine`` [mm]. Raises NotFound where the kernel
+    gives no triangles.
     """
-    points = None if type(face.Surface).__name__ == "Plane" else grid_of(face)
+    kind = type(face.Surface).__name__
+    sag = STRAIGHT_ONE_WAY if kind in ("Cylinder", "Cone") else SAG
+    points = None if kind == "Plane" else grid_of(face, sag=sag)
     if points is None:
         points = _tessellated(face, index, fine)
     across = np.cross(points[:, 1] - points[:, 0], points[:, 2] - points[:, 0])

@@ -56,6 +56,7 @@ def _run(arguments: argparse.Namespace) -> int:
         part, joint.stated if joint else {}, picks=_picks(arguments.pick),
         accepted=arguments.accept,
     )  # fmt: skip
+    _refuse_unasked(arguments.accept, read)
     # Told first: what was recognised helps also where it cannot be one joint with the job.
     print("\n".join(neck_lines(read, units=units, width=min(width_of(arguments), 120))))
     result = judge_neck(read, joint, units=units) if joint else None
@@ -68,6 +69,18 @@ def _run(arguments: argparse.Namespace) -> int:
     if not read.is_settled:
         return OPEN
     return result.verdict.exit_code if result is not None else 0
+
+
+def _refuse_unasked(accepted: list[str], read: Any) -> None:
+    from ..job.errors import BadInput
+
+    keys = dict.fromkeys(q.key for q in read.found.questions)
+    for key in accepted:
+        if key not in keys:
+            raise BadInput(
+                f"--accept {key}: {read.part.name} asks no such question; "
+                + (f"it asks about {', '.join(keys)}." if keys else "it leaves none open.")
+            )
 
 
 def _print(result: Result, arguments: argparse.Namespace, units: Any) -> None:

@@ -79,7 +79,7 @@ def recognise_in(
 
     stated = joint_stated(joint) if joint is not None else {}
     beside = {key: value for key, value in stated.items() if not key.startswith("neck.")}
-    return recognise_for(part, beside | dict(answers or {}), picks=picks, accepted=accepted)
+    return recognise_for(part, beside, picks=picks, accepted=accepted, answers=answers)
 
 
 def import_neck(

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Collection, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
 from ..job.joint import Job
@@ -21,19 +21,24 @@ if TYPE_CHECKING:
 GRIPPED = ("frets", "others")
 """Solids that are not judged: crowns follow from the values, with the neck's relief."""
 
+NUT_STRAYS = 0.5
+"""So much [mm] a bare fretboard may be longer or shorter than the job's frets make it."""
+
 
 @dataclass(frozen=True)
 class NeckRead:
     """A neck recognised for a job.
 
     ``stated``: the job's values with the neck's own in place. ``kept``: values that the job states
-    and that answer a question, so they stand against the file. ``open``: questions unanswered.
+    and that answer a question, so they stand against the file. ``answered``: the questions that
+    such values answer. ``open``: questions unanswered.
     """
 
     part: Part3D
     found: NeckFound
     stated: dict[str, Any]
     kept: tuple[str, ...]
+    answered: tuple[Question, ...]
     open: tuple[Question, ...]
 
     @property
@@ -48,24 +53,55 @@ def recognise_for(
     *,
     picks: Mapping[str, Sequence[int]] | None = None,
     accepted: Collection[str] = (),
+    answers: Mapping[str, Any] | None = None,
 ) -> NeckRead:
     """Recognise a neck and put what it states in place of what ``stated`` (of a job) says.
 
-    A question about a parameter that the job states is answered by the job, and its value stands;
-    ``accepted`` names further questions as answered: what was recognised there stands. Raises
-    BadInput where the part is no neck.
+    A question that a value can answer is answered by one that the job states, and that stands.
+    ``answers`` are values given for this neck: they answer whatever they are about. ``accepted``
+    names further questions as answered: what was recognised there stands, or else the job's value.
+    Raises BadInput where the part is no neck.
     """
+    given = dict(answers or {})
+    stated = dict(stated) | given
     values = complete(stated)
     spread = float(values["strings.spread_nut"]), float(values["strings.spread_bridge"])
     found = recognise_neck(
         part, picks=picks, pocket_length=float(values["pocket.length"]), spread=spread
     )
-    asked = {q.key for q in found.questions} - set(accepted)
-    kept = tuple(key for key in found.stated if key in stated and key in asked)
-    answered = set(kept) | {key for key in asked if key in stated} | set(accepted)
+    found = replace(found, questions=(*found.questions, *_where_the_nut_is(found, values, stated)))
+    asked = [q for q in found.questions if q.key not in accepted]
+    answered = tuple(q for q in asked if q.key in given or (q.by_value and q.key in stated))
+    left = tuple(q for q in asked if q not in answered)
+    kept = tuple(key for key in found.stated if key in {q.key for q in answered}
+                 and key not in {q.key for q in left})  # fmt: skip
     own = {key: value for key, value in found.stated.items() if key not in kept}
-    unanswered = tuple(q for q in found.questions if q.key not in answered)
-    return NeckRead(part, found, dict(stated) | own, kept, unanswered)
+    return NeckRead(part, found, dict(stated) | own, kept, answered, left)
+
+
+def _where_the_nut_is(
+    found: NeckFound, values: Values, stated: Mapping[str, Any]
+) -> Iterator[Question]:
+    """Asked of a bare board, which the job's frets and margin do not just fill.
+
+    Its start is taken for the nut, and may be none.
+    """
+    own = found.stated
+    if "neck.scale" in own or not {"neck.scale", "neck.frets"} & set(stated):
+        return
+    if "neck.nut_to_heel" not in own or "neck.overhang" not in own:
+        return
+    length = own["neck.nut_to_heel"] + own["neck.overhang"]
+    last = float(values["neck.scale"]) * (1 - 2 ** (-float(values["neck.frets"]) / 12))
+    over = length - last - float(values["neck.end_margin"])
+    if abs(over) > NUT_STRAYS:
+        yield Question(
+            "neck.nut_to_heel",
+            f"no frets are modelled, and the fretboard is {abs(over):.2f} mm "
+            f"{'longer' if over > 0 else 'shorter'} than the job's frets, scale and end margin "
+            "make it: does it begin at the nut?",
+            by_value=False,
+        )
 
 
 def judge_neck(read: NeckRead, job: Job, *, units: Units = Units.MM) -> Result:

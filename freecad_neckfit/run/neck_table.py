@@ -32,15 +32,22 @@ def neck_lines(read: NeckRead, *, units: Units, width: int) -> Iterator[str]:
         yield f"  {'hole in the heel':<24}{size:>14}{'':>12}  {'sure':<9} at {place}"
     for mark, texts in (
         ("i", read.found.notes),
-        ("=", [f"{key}: the job's value stands, for the file leaves it open" for key in read.kept]),
+        (
+            "=",
+            [
+                f"{q.key}: the job's value stands, for the file leaves it open: {q.text}"
+                for q in read.answered
+            ],
+        ),
         ("?", [f"{q.key}: {q.text}" for q in read.open]),
     ):
         for text in texts:
             yield from textwrap.wrap(text, width, initial_indent=f"{mark} ", subsequent_indent="  ")
     if read.open:
         yield from textwrap.wrap(
-            "State these in the job, pick faces by --pick, or take what was recognised by "
-            "--accept; until then the answer below is not to be relied on.", width,
+            "Pick faces by --pick, state in the job what a value can answer, or let what was "
+            "recognised (else the job's value) stand by --accept; until then the answer below is "
+            "not to be relied on.", width,
         )  # fmt: skip
 
 
@@ -82,14 +89,21 @@ def neck_record(read: NeckRead) -> dict[str, Any]:
         "faces": {name: [i + 1 for i in patches] for name, patches in found.items.items()},
         "notes": list(found.notes),
         "questions": [{"key": q.key, "text": q.text} for q in read.open],
+        "answered_by_job": [{"key": q.key, "text": q.text} for q in read.answered],
     }
 
 
 def part_text(read: NeckRead) -> str:
-    """A part file (TOML) that states the recognised neck, to build jobs on."""
+    """A part file (TOML) that states the recognised neck, to build jobs on.
+
+    What is still open is left out, and said.
+    """
     lines = ["[part]", f'name = "{read.part.name}"', 'units = "mm"']
+    lines += [f"# open: {' '.join(f'{q.key}: {q.text}'.split())}" for q in read.open]
+    left_out = {q.key for q in read.open}
     for group in ("neck", "strings"):
-        rows = [d for d in read.found.dimensions if d.key.startswith(f"{group}.")]
+        rows = [d for d in read.found.dimensions
+                if d.key.startswith(f"{group}.") and d.key not in left_out]  # fmt: skip
         if not rows:
             continue
         lines += ["", f"[{group}]"]

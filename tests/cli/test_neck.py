@@ -86,7 +86,8 @@ def test_what_is_no_neck_ends_with_two_and_one_sentence(checkout, tmp_path, file
 
 def test_wrong_words_are_refused(checkout, tmp_path):
     file = unpacked("plain.step.xz", tmp_path)
-    for words in (["--pick", "heel bottom"], ["--pick", "nose=1"], ["--option", "x"]):
+    for words in (["--pick", "heel bottom"], ["--pick", "nose=1"], ["--option", "x"],
+                  ["--accept", "neck.nose"]):  # fmt: skip
         done = run(checkout, file, *words)
         assert done.returncode == 2
         assert len(done.stderr.strip().splitlines()) == 1

@@ -1,6 +1,7 @@
 """A neck from somebody's file, recognised, seated by a job and judged on its own solid."""
 
 import sys
+import tomllib
 from pathlib import Path
 
 import pytest
@@ -8,6 +9,8 @@ import pytest
 sys.path.insert(0, str(Path(__file__).parents[1] / "solids"))
 
 from necks_in_files import FILES, sound_necks, unpacked
+
+from freecad_neckfit.run.neck_table import part_text
 
 pytestmark = pytest.mark.freecad
 
@@ -77,17 +80,56 @@ def test_a_neck_too_wide_for_its_pocket_is_found_on_its_own_solid(tmp_path):
     assert result.find("side.treble").solids.value == pytest.approx(-0.2, abs=0.005)
 
 
-def test_a_job_that_states_what_the_file_leaves_open_answers_it(tmp_path):
+def test_a_job_answers_what_a_value_can_answer(tmp_path):
     leaning = "leaning-board.step.xz"
     asked = read(leaning, tmp_path)
     assert [q.key for q in asked.open] == ["neck.height", "neck.underside"]
-    answered = read(leaning, tmp_path, stated={"neck.height": 24.9, "neck.underside": 18.5})
+    # What a job states may be another neck's: it makes no board parallel.
+    judged = read(leaning, tmp_path, stated={"neck.height": 24.9, "neck.underside": 18.5})
+    assert [q.key for q in judged.open] == ["neck.height"]
+    assert [q.key for q in judged.answered] == ["neck.underside"]
+    assert judged.kept == ("neck.underside",)
+    assert judged.stated["neck.height"] == asked.found["neck.height"]
+    # What is answered for this very neck stands.
+    answered = read(leaning, tmp_path, answers={"neck.height": 24.9, "neck.underside": 18.5})
     assert answered.is_settled
     assert answered.kept == ("neck.height", "neck.underside")
     assert answered.stated["neck.height"] == 24.9
     accepted = read(leaning, tmp_path, accepted=("neck.height", "neck.underside"))
     assert accepted.is_settled
     assert accepted.stated["neck.height"] == asked.found["neck.height"]
+
+
+@pytest.mark.parametrize(("file", "key"), [
+    ("crooked-heel.step.xz", "neck.heel_width_end"), ("leaning-board.step.xz", "neck.height"),
+])  # fmt: skip
+def test_no_number_of_a_job_makes_a_crooked_neck_straight(file, key, tmp_path):
+    asked = read(file, tmp_path)
+    assert key in {q.key for q in asked.open}
+    judged = read(file, tmp_path, stated=dict(asked.stated))
+    assert key in {q.key for q in judged.open}
+    assert read(file, tmp_path, stated=dict(asked.stated), accepted=(key,)).open == tuple(
+        q for q in judged.open if q.key != key
+    )
+
+
+def test_a_bare_board_that_the_jobs_frets_do_not_fill_asks_where_the_nut_is(tmp_path):
+    bare = read("plain.step.xz", tmp_path)
+    length = bare.stated["neck.nut_to_heel"] + bare.stated["neck.overhang"]
+    scale = (length - 6.0) / (1 - 2 ** (-22 / 12))
+    job = {"neck.scale": scale, "neck.frets": 22, "neck.end_margin": 6.0}
+    assert not read("plain.step.xz", tmp_path, stated=job).open
+    asked = read("plain.step.xz", tmp_path, stated=job | {"neck.end_margin": 11.0})
+    assert [q.key for q in asked.open] == ["neck.nut_to_heel"]
+    assert "5.00 mm" in asked.open[0].text
+
+
+def test_a_part_file_leaves_out_what_is_open_and_says_so(tmp_path):
+    text = part_text(read("leaning-board.step.xz", tmp_path))
+    assert "\nheight =" not in text
+    assert "\nunderside =" not in text
+    assert "# open: neck.height: " in text
+    tomllib.loads(text)
 
 
 def test_a_neck_in_a_document_is_read_without_its_screen(tmp_path):

@@ -91,12 +91,14 @@ def _tell_top(top: Top, found: Findings) -> None:
             "the fretboard's top is not parallel to the heel's bottom: it "
             f"{'rises' if top.slope > 0 else 'falls'} {np.degrees(np.arctan(abs(top.slope))):.2f}° "
             "toward the bridge, and a job knows parallel ones only.",
+            by_value=False,
         )
     if top.height < THIN:
         found.ask(
             "neck.height",
             f"the heel is only {top.height:.2f} mm thick up to what looks like the fretboard's "
             "top: is the fretboard missing from the file?",
+            by_value=False,
         )
     lean = top.lean
     if abs(top.middle) > 0.05 or abs(lean) * 500 > 0.1:

@@ -50,10 +50,14 @@ class Recognised:
 
 @dataclass(frozen=True)
 class Question:
-    """What the file leaves open: ``key`` is the parameter, or the item that picking decides."""
+    """What the file leaves open: ``key`` is the parameter, or the item that picking decides.
+
+    ``by_value``: whether a value that a job states answers it. What is crooked stays so.
+    """
 
     key: str
     text: str
+    by_value: bool = True
 
 
 @dataclass(frozen=True)
@@ -130,9 +134,9 @@ class Findings:
         """Add one dimension."""
         self.dimensions[key] = Recognised(key, value, kind, how, residual, confidence)
 
-    def ask(self, key: str, text: str) -> None:
-        """Add one open question."""
-        self.questions.append(Question(key, text))
+    def ask(self, key: str, text: str, *, by_value: bool = True) -> None:
+        """Add one open question; not ``by_value`` if no value that a job states can answer it."""
+        self.questions.append(Question(key, text, by_value))
 
     def __getitem__(self, key: str) -> Any:
         return self.dimensions[key].value

@@ -226,7 +226,9 @@ def _ask_scale(scale: Scale | None, frets: list[Bar], found: Findings) -> None:
             f"{len(frets)} frets were found, but they stray {scale.residual:.2f} mm from equal "
             "temperament"
         )
-    found.ask("neck.scale", f"{text}; state neck.scale, neck.frets and neck.nut_to_heel.")
+    # A job states a scale for whatever neck it was written for.
+    found.ask("neck.scale", f"{text}; state neck.scale, neck.frets and neck.nut_to_heel.",
+              by_value=False)  # fmt: skip
 
 
 def _tell_frets(

@@ -148,6 +148,7 @@ def _end(
                 "neck.heel_end",
                 f"the heel's end is not square to the centreline: one corner lies {skew:.2f} mm "
                 "before the other; is that the heel's end?",
+                by_value=False,
             )
         return at, False, None
     curved = p.points_of(ends)[:, :2] if ends else np.zeros((0, 2))
@@ -235,6 +236,7 @@ def _tell_sides(heel: Heel, found: Findings) -> None:
             "neck.heel_width_end",
             f"the heel's middle lies {beside:+.2f} mm beside the fretboard's centreline at its end "
             f"and {askew:+.2f} mm 70 mm before it; which of the two does the pocket follow?",
+            by_value=False,
         )
     uneven = abs(heel.high.slope + heel.low.slope)
     if uneven * 70 > 2 * ASKED and max(abs(beside), abs(askew)) <= ASKED:

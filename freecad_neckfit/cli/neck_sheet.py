@@ -16,10 +16,15 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
+    from ..job.errors import BadInput
     from ..job.quantity import Units
     from ..job.read import read_job
     from ..sheets.measuring import measuring_sheet
 
+    if arguments.file.suffix.lower() != ".svg":
+        raise BadInput(
+            f"{arguments.file}: the sheet is written as SVG; give a name that ends in .svg."
+        )
     job = read_job(arguments.job) if arguments.job else None
     units = units_of(arguments, job.units if job else Units.MM)
     page = measuring_sheet(units=units, stated=job.base.stated if job else None)

@@ -73,7 +73,12 @@ def headline(result: Result, look: Look) -> str:
 
 def complaint(finding: Finding, *, units: Units) -> str:
     """By how much an unmet demand is missed, and which way."""
-    short = show_value(abs(finding.margin or 0.0), kind=finding.unit, units=units)
+    missing = abs(finding.margin or 0.0)
+    short = (
+        f"{missing:.2f}"
+        if finding.unit is Kind.NUMBER
+        else show_value(missing, kind=finding.unit, units=units)
+    )
     return (
         f"{finding.state.value}, {short} short"
         if finding.state is not State.TOO_MUCH

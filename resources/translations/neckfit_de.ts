@@ -8453,6 +8453,10 @@ Erlaubt: -60,00 mm bis 60,00 mm, -2,362 in bis 2,362 in.</translation>
    <translation>kleinste Änderung der Taschentiefe</translation>
   </message>
   <message>
+   <source>something stands {} mm out of the heel's bottom; is that the heel's bottom?</source>
+   <translation>Aus der Unterseite des Halsfußes steht etwas {} mm hervor; ist das die Unterseite des Halsfußes?</translation>
+  </message>
+  <message>
    <source>spread of {} is {}; write one of {}.</source>
    <translation>Streuung von {} ist {}; eine von diesen schreiben: {}.</translation>
   </message>

@@ -61,3 +61,9 @@ def test_a_folder_that_is_not_there_is_refused(tmp_path, capsys):
 @pytest.mark.parametrize("units", list(Units))
 def test_the_same_page_has_the_same_bytes(units):
     assert measuring_sheet(units=units) == measuring_sheet(units=units)
+
+
+def test_a_name_of_another_kind_is_refused(tmp_path, capsys):
+    assert main(["neck-sheet", str(tmp_path / "sheet.pdf")]) == 2
+    assert "sheet.pdf: the sheet is written as SVG" in capsys.readouterr().err
+    assert not (tmp_path / "sheet.pdf").exists()

@@ -190,3 +190,26 @@ def test_a_wrong_pick_is_refused_or_asked_about(tmp_path):
     except BadInput:
         return
     assert wrong_pick.questions
+
+
+@pytest.mark.parametrize("is_mesh", [False, True])
+@pytest.mark.parametrize("high", [0.0, 1.0])
+def test_what_stands_out_of_the_heels_bottom_is_asked_about(high, is_mesh, tmp_path):
+    import Part
+    from FreeCAD import Vector
+
+    from freecad_neckfit.solids.build.shapes import moved
+    from freecad_neckfit.solids.read.part import Part3D
+
+    part = read("plain.step.xz", tmp_path)
+    place = np.linalg.inv(recognise(part, RECORDS["plain"]).frame)
+    boss = Part.makeBox(8, 8, high + 1, Vector(-40, -4, -high))
+    wood = part.solids[0].fuse(moved(boss, place)).removeSplitter().Solids[0]
+    part = Part3D("boss", solids=(wood, *part.solids[1:]))
+    if is_mesh:
+        corners, triples = Part.Compound(part.solids).tessellate(0.02)
+        mesh = np.array([(p.x, p.y, p.z) for p in corners])[np.array(triples)]
+        part = Part3D("boss", mesh=mesh)
+    asked = [q.text for q in recognise(part, RECORDS["plain"]).questions if q.key == "heel bottom"]
+    assert len(asked) == (1 if high else 0)
+    assert not high or "stands 1.00 mm out" in asked[0]

@@ -27,3 +27,14 @@ def test_words_kept_in_one_unit_read_as_if_found_in_the_other(depth):
 def test_a_finding_that_this_version_does_not_know_keeps_its_words():
     kept = {"id": "neck.of_tomorrow", "mending": "Wait 3.00 mm.", "value": 1.0, "high": None}
     assert mending_in(kept | {"margin": -1.0}, Units.INCH) == "Wait 3.00 mm."
+
+
+def test_what_a_bare_number_misses_is_told_to_the_hundredth():
+    from types import SimpleNamespace
+
+    from freecad_neckfit.job.quantity import Kind
+    from freecad_neckfit.run.finding import State
+    from freecad_neckfit.run.table import complaint
+
+    finding = SimpleNamespace(margin=-2.01877, unit=Kind.NUMBER, state=State.TOO_LITTLE)
+    assert complaint(finding, units=Units.MM) == "too little, 2.02 short"

@@ -28,6 +28,8 @@ from .patches import Patches, slice_at
 from .rough import first_look
 from .width import tell_width
 
+UNDER = 0.05
+"""What stands out of the heel's bottom by more [mm] is asked about."""
 NEARLY = 0.002
 """How finely [mm] the faces of a crown are told before the highest are cut exactly."""
 EDGE = 12.0
@@ -73,6 +75,7 @@ def recognise_neck(
                residual=off, confidence=trust(off))  # fmt: skip
     length, uneven = flat_length(seen, rough.bottom, heel.end)
     found.tell("neck.heel_length", length, "how far the heel's bottom is flat", residual=uneven / 2)
+    _tell_under(seen, rough.bottom, heel, length, found)
     _tell_edge(seen, rough.bottom, heel, found)
     board = read_board(seen, rough.top, found, part.name)
     end = read_overhang(seen, board, found, underside=picked.get("underside"))
@@ -145,6 +148,23 @@ def _heights(
         return highest((cut - frame.origin) @ frame.rows.T, start, end)
 
     return height
+
+
+def _tell_under(
+    p: Patches, bottom: Sequence[int], heel: Any, length: float, found: Findings
+) -> None:
+    """What stands out of the heel's flat bottom would ride on the pocket's floor."""
+    woods = {int(p.solid[i]) for i in bottom}
+    points = p.points_of([i for i in range(len(p)) if int(p.solid[i]) in woods])
+    over = (points[:, 0] > heel.end - length) & (points[:, 0] < heel.end)
+    deepest = float(-points[over, 2].min(initial=0.0))
+    if deepest > UNDER:
+        found.ask(
+            "heel bottom",
+            f"something stands {deepest:.2f} mm out of the heel's bottom; is that the heel's "
+            "bottom?",
+            by_value=False,
+        )
 
 
 def _tell_edge(p: Patches, bottom: Sequence[int], heel: Any, found: Findings) -> None:

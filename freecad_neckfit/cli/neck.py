@@ -42,9 +42,11 @@ def _run(arguments: argparse.Namespace) -> int:
     from ..job.errors import BadInput
     from ..job.quantity import Units
     from ..job.read import read_job
+    from ..run.finding import State
     from ..run.neck_file import read_neck_file
     from ..run.neck_judged import judge_neck, recognise_for
     from ..run.neck_table import neck_lines, neck_record, part_text
+    from ..solids.recognise.neck import PickWanted
 
     if arguments.option and not arguments.job:
         raise BadInput("--option names an option of a job; name the job by --job.")
@@ -52,10 +54,15 @@ def _run(arguments: argparse.Namespace) -> int:
     joint = joint_of(job, arguments.option) if job else None
     units = units_of(arguments, job.units if job else Units.MM)
     part = read_neck_file(arguments.file, progress=_told)
-    read = recognise_for(
-        part, joint.stated if joint else {}, picks=_picks(arguments.pick),
-        accepted=arguments.accept,
-    )  # fmt: skip
+    try:
+        read = recognise_for(
+            part, joint.stated if joint else {}, picks=_picks(arguments.pick),
+            accepted=arguments.accept,
+        )  # fmt: skip
+    except PickWanted as wanted:
+        how = f'--pick "{wanted.item}=12,13" names its faces, numbered as in the model.'
+        print(f"neckfit: {wanted} {how}", file=sys.stderr)
+        return OPEN
     _refuse_unasked(arguments.accept, read)
     # Told first: what was recognised helps also where it cannot be one joint with the job.
     print("\n".join(neck_lines(read, units=units, width=min(width_of(arguments), 120))))
@@ -66,6 +73,8 @@ def _run(arguments: argparse.Namespace) -> int:
         write_text(arguments.toml, part_text(read))
     if result is not None:
         _print(result, arguments, units)
+        if not read.is_settled and any(f.state is State.DISAGREES for f in result.findings):
+            print(CROOKED)
     if not read.is_settled:
         return OPEN
     return result.verdict.exit_code if result is not None else 0
@@ -119,6 +128,11 @@ def _picks(written: list[str]) -> dict[str, list[int]]:
             ) from None
     return picks
 
+
+CROOKED = (
+    "Where the tool disagrees, first answer what the neck leaves open: a crooked neck is not what "
+    "its values say."
+)
 
 COMMAND = Command(
     name="neck",

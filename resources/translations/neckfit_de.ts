@@ -9229,6 +9229,10 @@ Erlaubt: -60,00 mm bis 60,00 mm, -2,362 in bis 2,362 in.</translation>
    <translation>wie die Werkstatt diese Verbindung nennt</translation>
   </message>
   <message>
+   <source>what was taken for the fretboard's top begins {} mm from the heel's end, and a nut lies far before it; pick the top's faces.</source>
+   <translation>was für die Oberseite des Griffbretts gehalten wurde, beginnt {} mm vom Ende des Halsfußes, und ein Sattel liegt weit davor; die Flächen der Oberseite wählen.</translation>
+  </message>
+  <message>
    <source>when cut</source>
    <translation>beim Fräsen</translation>
   </message>

@@ -91,3 +91,26 @@ def test_wrong_words_are_refused(checkout, tmp_path):
         done = run(checkout, file, *words)
         assert done.returncode == 2
         assert len(done.stderr.strip().splitlines()) == 1
+
+
+def test_a_face_that_is_wanted_ends_with_three_and_says_how_to_name_it(
+    tmp_path, monkeypatch, capsys
+):
+    from freecad_neckfit.cli import main
+    from freecad_neckfit.run import neck_judged
+    from freecad_neckfit.solids.recognise.neck import PickWanted
+
+    def wanting(*_, **__):
+        raise PickWanted("plain.step: the heel's end was not found.", item="heel end")
+
+    monkeypatch.setattr(neck_judged, "recognise_for", wanting)
+    assert main(["neck", str(unpacked("plain.step.xz", tmp_path))]) == 3
+    assert '--pick "heel end=12,13" names its faces' in capsys.readouterr().err
+
+
+def test_a_heel_beside_the_centreline_is_said_to_be_why_the_tool_disagrees(checkout, tmp_path):
+    job = checkout / "samples" / "joint.toml"
+    done = run(checkout, unpacked("crooked-heel.step.xz", tmp_path), "--job", job)
+    assert done.returncode == 3
+    assert ("tool disagrees" in done.stdout) == ("Where the tool disagrees" in done.stdout)
+    assert "tool disagrees" in done.stdout

@@ -213,3 +213,18 @@ def test_what_stands_out_of_the_heels_bottom_is_asked_about(high, is_mesh, tmp_p
     asked = [q.text for q in recognise(part, RECORDS["plain"]).questions if q.key == "heel bottom"]
     assert len(asked) == (1 if high else 0)
     assert not high or "stands 1.00 mm out" in asked[0]
+
+
+def test_a_nut_that_would_lie_at_the_heel_is_none():
+    from freecad_neckfit.solids.recognise.neck.found import Findings
+    from freecad_neckfit.solids.recognise.neck.recognise import _doubt_nut
+
+    found = Findings()
+    for key in ("neck.nut_to_heel", "neck.width_nut", "neck.width_end"):
+        found.tell(key, 1.0, "as if")
+    _doubt_nut(-460.0, found)
+    assert not found.questions
+    _doubt_nut(16.0, found)
+    assert set(found.dimensions) == {"neck.width_end"}
+    assert [(q.key, q.by_value) for q in found.questions] == [("neck.nut_to_heel", False)]
+    assert "+16 mm from" in found.questions[0].text

@@ -28,6 +28,8 @@ from .patches import Patches, slice_at
 from .rough import first_look
 from .width import tell_width
 
+SHORTEST = 150.0
+"""No nut lies nearer [mm] to the heel's end; from memory, the shortest scales leave 200."""
 UNDER = 0.05
 """What stands out of the heel's bottom by more [mm] is asked about."""
 NEARLY = 0.002
@@ -84,6 +86,7 @@ def recognise_neck(
     nut = read_frets(seen, board, rough.top, up, _heights(seen, faces, up, board, frame), found,
                      spread=spread)  # fmt: skip
     tell_width(board, nut, found)
+    _doubt_nut(nut, found)
     read_glue_line(seen, board, rough.top, heel, found)
     read_rod(seen, board, found)
     read_holes(seen, rough.bottom, heel, found)
@@ -165,6 +168,20 @@ def _tell_under(
             "bottom?",
             by_value=False,
         )
+
+
+def _doubt_nut(nut: float, found: Findings) -> None:
+    """A top that was read from part of a fretboard only begins where no nut is."""
+    if nut < -SHORTEST:
+        return
+    for key in ("neck.nut_to_heel", "neck.width_nut", "neck.radius_nut"):
+        found.dimensions.pop(key, None)
+    found.ask(
+        "neck.nut_to_heel",
+        f"what was taken for the fretboard's top begins {nut:+.0f} mm from the heel's end, and a nut "
+        "lies far before it; pick the top's faces.",
+        by_value=False,
+    )
 
 
 def _tell_edge(p: Patches, bottom: Sequence[int], heel: Any, found: Findings) -> None:

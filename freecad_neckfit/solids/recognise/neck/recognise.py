@@ -178,8 +178,8 @@ def _doubt_nut(nut: float, found: Findings) -> None:
         found.dimensions.pop(key, None)
     found.ask(
         "neck.nut_to_heel",
-        f"what was taken for the fretboard's top begins {nut:+.0f} mm from the heel's end, and a nut "
-        "lies far before it; pick the top's faces.",
+        f"what was taken for the fretboard's top begins {nut:+.0f} mm from the heel's end, and a "
+        "nut lies far before it; pick the top's faces.",
         by_value=False,
     )
 

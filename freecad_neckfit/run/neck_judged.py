@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
@@ -12,6 +12,7 @@ from ..job.quantity import Units
 from ..job.resolve import Values, complete
 from ..solids.read import Part3D
 from ..solids.recognise.neck import NeckFound, Question, recognise_neck
+from ..solids.recognise.neck.found import Findings
 from .chain import Result, check_values
 from .whole import body_outline
 
@@ -21,8 +22,9 @@ if TYPE_CHECKING:
 GRIPPED = ("frets", "others")
 """Solids that are not judged: crowns follow from the values, with the neck's relief."""
 
-NUT_STRAYS = 0.5
-"""So much [mm] a bare fretboard may be longer or shorter than the job's frets make it."""
+NUT_STRAYS = 1.5
+"""So much [mm] a bare fretboard may be longer or shorter than the job's frets make it: margins past
+the last fret differ by as much (common practice, no source)."""
 
 
 @dataclass(frozen=True)
@@ -80,28 +82,36 @@ def recognise_for(
 
 
 def _where_the_nut_is(
-    found: NeckFound, values: Values, stated: Mapping[str, Any]
-) -> Iterator[Question]:
+    read: NeckFound, values: Values, stated: Mapping[str, Any]
+) -> Sequence[Question]:
     """Asked of a bare board, which the job's frets and margin do not just fill.
 
     Its start is taken for the nut, and may be none.
     """
-    own = found.stated
+    own = read.stated
     if "neck.scale" in own or not {"neck.scale", "neck.frets"} & set(stated):
-        return
+        return ()
     if "neck.nut_to_heel" not in own or "neck.overhang" not in own:
-        return
+        return ()
     length = own["neck.nut_to_heel"] + own["neck.overhang"]
     last = float(values["neck.scale"]) * (1 - 2 ** (-float(values["neck.frets"]) / 12))
     over = length - last - float(values["neck.end_margin"])
-    if abs(over) > NUT_STRAYS:
-        yield Question(
+    found = Findings()
+    if over > NUT_STRAYS:
+        found.ask(
             "neck.nut_to_heel",
-            f"no frets are modelled, and the fretboard is {abs(over):.2f} mm "
-            f"{'longer' if over > 0 else 'shorter'} than the job's frets, scale and end margin "
-            "make it: does it begin at the nut?",
+            f"no frets are modelled, and the fretboard is {over:.2f} mm longer than the job's "
+            "frets, scale and end margin make it: does it begin at the nut?",
             by_value=False,
         )
+    if over < -NUT_STRAYS:
+        found.ask(
+            "neck.nut_to_heel",
+            f"no frets are modelled, and the fretboard is {-over:.2f} mm shorter than the job's "
+            "frets, scale and end margin make it: does it begin at the nut?",
+            by_value=False,
+        )
+    return found.questions
 
 
 def judge_neck(read: NeckRead, job: Job, *, units: Units = Units.MM) -> Result:

@@ -7370,11 +7370,11 @@ Erlaubt: -60,00 mm bis 60,00 mm, -2,362 in bis 2,362 in.</translation>
   </message>
   <message>
    <source>no frets are modelled, and the fretboard is {} mm longer than the job's frets, scale and end margin make it: does it begin at the nut?</source>
-   <translation>es sind keine Bünde modelliert, und das Griffbrett ist {} mm länger, als Bünde, Mensur und Überstand des Auftrags es machen: beginnt es am Sattel?</translation>
+   <translation>es sind keine Bünde modelliert, und das Griffbrett ist {} mm länger, als Bünde, Mensur und Abstand vom letzten Bund bis Ende nach dem Auftrag es machen: beginnt es am Sattel?</translation>
   </message>
   <message>
    <source>no frets are modelled, and the fretboard is {} mm shorter than the job's frets, scale and end margin make it: does it begin at the nut?</source>
-   <translation>es sind keine Bünde modelliert, und das Griffbrett ist {} mm kürzer, als Bünde, Mensur und Überstand des Auftrags es machen: beginnt es am Sattel?</translation>
+   <translation>es sind keine Bünde modelliert, und das Griffbrett ist {} mm kürzer, als Bünde, Mensur und Abstand vom letzten Bund bis Ende nach dem Auftrag es machen: beginnt es am Sattel?</translation>
   </message>
   <message>
    <source>no height of the surface was found at X {}, Y {} mm</source>

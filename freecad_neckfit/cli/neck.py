@@ -16,6 +16,10 @@ if TYPE_CHECKING:
 
 OPEN = 3
 """Exit code while questions are open."""
+CROOKED = (
+    "Where the tool disagrees, first answer what the neck leaves open: a crooked neck is not what "
+    "its values say."
+)
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -128,11 +132,6 @@ def _picks(written: list[str]) -> dict[str, list[int]]:
             ) from None
     return picks
 
-
-CROOKED = (
-    "Where the tool disagrees, first answer what the neck leaves open: a crooked neck is not what "
-    "its values say."
-)
 
 COMMAND = Command(
     name="neck",

@@ -6,6 +6,7 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
+from ..fit.frets import fret_distance
 from ..job.joint import Job
 from ..job.possible import refuse_impossible
 from ..job.quantity import Units
@@ -94,8 +95,8 @@ def _where_the_nut_is(
     if "neck.nut_to_heel" not in own or "neck.overhang" not in own:
         return ()
     length = own["neck.nut_to_heel"] + own["neck.overhang"]
-    last = float(values["neck.scale"]) * (1 - 2 ** (-float(values["neck.frets"]) / 12))
-    over = length - last - float(values["neck.end_margin"])
+    last = fret_distance(scale=float(values["neck.scale"]), fret=values["neck.frets"])
+    over = length - float(last) - float(values["neck.end_margin"])
     found = Findings()
     if over > NUT_STRAYS:
         found.ask(

@@ -42,10 +42,12 @@ ROUGH, ROUGH_FILLS = 0.02, 0.012
 def grid_of(face: Any, *, sag: float = SAG) -> FloatArray | None:
     """(n, 3, 3) corners [mm] of triangles turned as the face is; None where a grid does not suit.
 
-    ``sag``: most [mm] by which it may leave the surface. It does not suit where the face has
-    not just four edges, where the grid between them does not cover the face, and where it needs
-    too many steps.
+    ``sag``: most [mm] by which it may leave the surface. It does not suit a plane, which takes few
+    triangles anyway, nor where the face has not just four edges, where the grid between them does
+    not cover the face, and where it needs too many steps.
     """
+    if type(face.Surface).__name__ == "Plane":
+        return None
     found = round_grid(face, sag)
     if found is not None:
         return found

@@ -13,7 +13,7 @@ from freecad_neckfit.solids.measure.context import Context  # noqa: E402
 from freecad_neckfit.solids.measure.facets import Facets  # noqa: E402
 from freecad_neckfit.solids.measure.nearest_section import Bundles  # noqa: E402
 from freecad_neckfit.solids.measure.sections import section  # noqa: E402
-from freecad_neckfit.solids.recognise.neck.from_part import grid_over, triangles_of  # noqa: E402
+from freecad_neckfit.solids.recognise.neck.from_part import triangles_of  # noqa: E402
 
 pytestmark = pytest.mark.freecad
 
@@ -104,7 +104,7 @@ def bumped(height, *, knots=40):
 @pytest.mark.parametrize("height", [1.0, 5.0])
 def test_a_bump_between_few_steps_is_not_left_out(height, sag):
     face = bumped(height)
-    triangles = grid_over(face, sag)
+    triangles = grid_of(face, sag=sag)
     if triangles is None:
         triangles = triangles_of(face, sag)
     u0, u1, v0, v1 = face.ParameterRange

@@ -183,7 +183,7 @@ def facets_of(face: Any, index: int, *, fine: float) -> Facets:
     """
     kind = type(face.Surface).__name__
     sag = STRAIGHT_ONE_WAY if kind in ("Cylinder", "Cone") else SAG
-    points = None if kind == "Plane" else grid_of(face, sag=sag)
+    points = grid_of(face, sag=sag)
     if points is None:
         points = _tessellated(face, index, fine)
     across = np.cross(points[:, 1] - points[:, 0], points[:, 2] - points[:, 0])

@@ -66,7 +66,7 @@ def _triangulated(faces: Sequence[Any]) -> list[FloatArray]:
     """(n, 3, 3) triangles of each face."""
     import Part
 
-    found = [grid_over(face, CHORD) for face in faces]
+    found = [grid_of(face, sag=CHORD) for face in faces]
     left = [face for face, triangles in zip(faces, found, strict=True) if triangles is None]
     # Triangulating leaves its traces in a shape; of one shape, neighbours share the points between.
     copies = iter(Part.Compound(left).copy().Faces)
@@ -79,15 +79,6 @@ def _triangulated(faces: Sequence[Any]) -> list[FloatArray]:
 def chord_of(face: Any) -> float:
     """How far [mm] a face's triangles may stray from it."""
     return ROUGH_CHORD if type(face.Surface).__name__ in FREE else CHORD
-
-
-def grid_over(face: Any, chord: float) -> FloatArray | None:
-    """(n, 3, 3) triangles of one face within ``chord`` [mm] of it; None where no grid suits it."""
-    return None if _is_plane(face) else grid_of(face, sag=chord)
-
-
-def _is_plane(face: Any) -> bool:
-    return type(face.Surface).__name__ == "Plane"
 
 
 def triangles_of(face: Any, chord: float) -> FloatArray:

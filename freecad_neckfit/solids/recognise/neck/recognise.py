@@ -10,6 +10,7 @@ import numpy as np
 
 from ....job.arrays import FloatArray
 from ....job.errors import BadInput
+from ...grid import grid_of
 from ...read.part import Part3D
 from . import from_part
 from .board import (
@@ -129,7 +130,7 @@ def _heights(
 
     def finely(patch: int, start: float, end: float) -> float:
         """Infinite where only a cut can tell: the kernel's own fine triangles cost far more."""
-        triangles = from_part.grid_over(faces[patch], NEARLY)
+        triangles = grid_of(faces[patch], sag=NEARLY)
         if triangles is None:
             return np.inf
         return over((triangles - frame.origin) @ frame.rows.T, start, end)
